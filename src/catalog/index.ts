@@ -1,0 +1,5 @@
+// takes: data files
+// gives: checked records of materials, hardware, devices, gear and house rules, each with its source
+// knows: what can be bought, what limits are used
+export * from './catalog.ts';
+export * from './records.ts';

@@ -1,0 +1,252 @@
+import { z } from 'zod';
+
+/**
+ * The records of the catalog: what can be bought and what the department stows. Lengths mm, masses kg, forces N,
+ * currents A, stresses MPa, prices in the shop's currency. Every record says where its figures come from.
+ */
+
+const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'lower-case words joined by hyphens');
+const name = z.string().min(1).max(120);
+const positive = z.number().positive();
+const notNegative = z.number().nonnegative();
+
+/** How far a figure can be trusted. */
+export const STATUSES = ['standard', 'screening value', 'shop habit'] as const;
+export type SourceStatus = (typeof STATUSES)[number];
+const source = z.string().min(1);
+
+export const MATERIAL_KINDS = ['plywood', 'faced-plywood', 'plastic', 'aluminium', 'composite'] as const;
+
+export const materialSchema = z.strictObject({
+  id,
+  name,
+  kind: z.enum(MATERIAL_KINDS),
+  /** As measured, not as named; the mean of the range. */
+  thicknessMm: positive,
+  thicknessRangeMm: z.tuple([positive, positive]),
+  densityKgM3: positive,
+  /** Short-term stiffness along and across the grain. */
+  youngMPa: z.strictObject({ along: positive, across: positive }),
+  bendingStrengthMPa: z.strictObject({ along: positive, across: positive }).nullable(),
+  /** Long-term sag over short-term sag. */
+  creepFactor: z.number().min(1),
+  /** Sheet metal: what an air bend does. Null where the sheet is not bent. */
+  bend: z.strictObject({ insideRadiusMm: positive, kFactor: positive }).nullable(),
+  grain: z.enum(['length', 'any']),
+  sheets: z.array(z.strictObject({ name, lengthMm: positive, widthMm: positive, price: notNegative })).min(1),
+  colour: z.string().regex(/^#[0-9a-f]{6}$/),
+  source,
+});
+export type Material = z.infer<typeof materialSchema>;
+
+const holeSchema = z.strictObject({
+  /** From the front edge of the member, along the slide. */
+  alongMm: notNegative,
+  /** Above the lower edge of the slide. */
+  upMm: notNegative,
+  diameterMm: positive,
+});
+
+export const slideSchema = z.strictObject({
+  id,
+  name,
+  mount: z.enum(['side', 'under']),
+  /** Room on each side between box and carcass, as measured on the part, not as named. Zero for under-mount. */
+  sideSpaceMm: notNegative,
+  /** Height of the slide; for under-mount the height that it takes under the tray. */
+  heightMm: positive,
+  lengthsMm: z.array(positive).min(1),
+  /** Travel over length: 1 opens fully, 0.7 opens to seventy per cent. */
+  extension: positive,
+  /** Rated load of a pair, side-mounted, spread evenly. */
+  ratingKg: positive,
+  massKgPerMetre: positive,
+  locks: z.strictObject({ in: z.boolean(), out: z.boolean() }),
+  /** Force that its own detent holds closed; zero where it is not rated. */
+  detentN: notNegative,
+  carcassHoles: z.array(holeSchema),
+  boxHoles: z.array(holeSchema),
+  price: notNegative,
+  source,
+});
+export type Slide = z.infer<typeof slideSchema>;
+
+export const HARDWARE_KINDS = [
+  'hinge',
+  'latch',
+  'gas-spring',
+  'screw',
+  'bolt',
+  'insert',
+  'plate',
+  'bracket',
+  'net',
+  'strap',
+  'pull',
+  'lip',
+  'mat',
+  'edge-band',
+  'rivet',
+  'cradle',
+  'clamp',
+  'electrical',
+  'vent',
+  'arm',
+] as const;
+
+export const hardwareSchema = z.strictObject({
+  id,
+  name,
+  kind: z.enum(HARDWARE_KINDS),
+  /** Mass of one piece, or of one metre where `by` is metre. */
+  massKg: notNegative,
+  by: z.enum(['piece', 'metre']),
+  /** What it is rated to hold, in the direction it is meant for; null where it is not rated. */
+  ratedN: positive.nullable(),
+  /** Room that one piece takes, length × width × height; null where it takes none worth counting. */
+  sizeMm: z.tuple([positive, positive, positive]).nullable(),
+  price: notNegative,
+  source,
+});
+export type Hardware = z.infer<typeof hardwareSchema>;
+
+export const NEEDS = [
+  'upright',
+  'strapped',
+  'bracket',
+  'locked',
+  'vented',
+  'charged',
+  'cool',
+  'dry',
+  'clean',
+  'flat',
+  'edges-covered',
+  'away-from-heat',
+  'outside-cabin',
+] as const;
+export type Need = (typeof NEEDS)[number];
+
+export const GEAR_GROUPS = [
+  'breathing',
+  'medical',
+  'fire',
+  'tools',
+  'rope',
+  'command',
+  'radio',
+  'light',
+  'detection',
+  'clothing',
+  'traffic',
+  'other',
+] as const;
+
+export const gearKindSchema = z.strictObject({
+  id,
+  name,
+  group: z.enum(GEAR_GROUPS),
+  /** Length × width × height as it stands upright. */
+  sizeMm: z.tuple([positive, positive, positive]),
+  massKg: positive,
+  /** Spread of the class, as a standard deviation. */
+  massSigmaKg: notNegative,
+  form: z.enum(['box', 'bag', 'cylinder', 'pack', 'long', 'case']),
+  needs: z.array(z.enum(NEEDS)),
+  source,
+});
+export type GearKind = z.infer<typeof gearKindSchema>;
+
+export const deviceSchema = z.strictObject({
+  id,
+  name,
+  kind: z.enum([
+    'radio',
+    'head',
+    'deck',
+    'speaker',
+    'socket',
+    'usb',
+    'switch',
+    'screen',
+    'charger',
+    'light',
+    'blank',
+    'hub',
+  ]),
+  /** What is seen in front of the plate. */
+  faceMm: z.strictObject({ width: positive, height: positive }),
+  cutout: z.discriminatedUnion('shape', [
+    z.strictObject({
+      shape: z.literal('rectangle'),
+      widthMm: positive,
+      heightMm: positive,
+      cornerRadiusMm: notNegative,
+    }),
+    z.strictObject({ shape: z.literal('round'), diameterMm: positive }),
+    z.strictObject({ shape: z.literal('none') }),
+  ]),
+  /** Behind the plate: the body, then the plug, then the bend of the cable. */
+  behindMm: z.strictObject({
+    width: positive,
+    height: positive,
+    body: notNegative,
+    plug: notNegative,
+    bend: notNegative,
+  }),
+  massKg: positive,
+  massSigmaKg: notNegative,
+  amps: z.strictObject({ standby: notNegative, run: notNegative, transmit: notNegative }),
+  /** Share of the time at the transmit current. */
+  transmitShare: z.number().min(0).max(1),
+  /** Radio power sent out to the antenna (W), so that it does not count as heat in the bay. */
+  radiatedW: notNegative,
+  price: notNegative,
+  source,
+});
+export type Device = z.infer<typeof deviceSchema>;
+
+export const houseRuleSchema = z.strictObject({
+  id,
+  /** What the limit is about, a short phrase without the figure. */
+  about: name,
+  value: z.number(),
+  unit: z.enum([
+    'mm',
+    'kg',
+    'N',
+    'A',
+    'V',
+    'W',
+    'deg',
+    'g',
+    'share',
+    'count',
+    'K',
+    'h',
+    'm3/h',
+    'MPa',
+    'factor',
+    'kg/m',
+    'money',
+    'money/h',
+    'min',
+    'persons',
+    'mm2',
+    'kg/m2',
+  ]),
+  /** What the value is compared as. */
+  sense: z.enum(['at least', 'at most', 'value']),
+  source,
+  status: z.enum(STATUSES),
+});
+export type HouseRule = z.infer<typeof houseRuleSchema>;
+
+export const catalogSchema = z.strictObject({
+  materials: z.array(materialSchema),
+  slides: z.array(slideSchema),
+  hardware: z.array(hardwareSchema),
+  gear: z.array(gearKindSchema),
+  devices: z.array(deviceSchema),
+  rules: z.array(houseRuleSchema),
+});
