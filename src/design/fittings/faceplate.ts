@@ -1,0 +1,26 @@
+import { z } from 'zod';
+import { catalogIdSchema, type DeepReadonly, nodeIdSchema, notNegativeMmSchema } from '../parts.ts';
+import type { FreshFitting } from './fresh.ts';
+
+const placedDeviceSchema = z.strictObject({ id: nodeIdSchema, device: catalogIdSchema });
+
+/** A plate across the opening that carries devices in cut-outs, its top leaning back by the tilt. */
+export const faceplateSchema = z.strictObject({
+  kind: z.literal('faceplate'),
+  material: catalogIdSchema,
+  /** Lean of the plate from upright: positive brings the upper edge back into the carcass, so that it faces up. */
+  tiltDeg: z.number().min(-45).max(60).default(0),
+  /** How far the foremost edge of the plate stands behind the face of the carcass. */
+  setbackMm: notNegativeMmSchema.default(0),
+  /** Devices from the top row down, each row from the viewer's left to the right. */
+  rows: z.array(z.array(placedDeviceSchema).max(20)).max(10).default([]),
+});
+export type Faceplate = DeepReadonly<z.infer<typeof faceplateSchema>>;
+
+export const freshFaceplate: FreshFitting<Faceplate> = () => ({
+  kind: 'faceplate',
+  material: 'aluminium-32',
+  tiltDeg: 12,
+  setbackMm: 0,
+  rows: [],
+});

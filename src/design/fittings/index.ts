@@ -1,0 +1,49 @@
+import { z } from 'zod';
+import type { Opening } from '../cabinet.ts';
+import type { NodeId } from '../parts.ts';
+import { type ApparatusBracket, apparatusBracketSchema, freshApparatusBracket } from './apparatus-bracket.ts';
+import { type Drawer, drawerSchema, freshDrawer } from './drawer.ts';
+import { type Faceplate, faceplateSchema, freshFaceplate } from './faceplate.ts';
+import type { FreshFitting } from './fresh.ts';
+import { freshOpenStorage, type OpenStorage, openStorageSchema } from './open-storage.ts';
+import { freshSlideOut, type SlideOut, slideOutSchema } from './slide-out.ts';
+
+/** Every kind of fitting with what it says in the file. A new kind is added here; the compiler lists what it still owes. */
+export interface FittingByKind {
+  readonly drawer: Drawer;
+  readonly 'slide-out': SlideOut;
+  readonly 'open-storage': OpenStorage;
+  readonly faceplate: Faceplate;
+  readonly 'apparatus-bracket': ApparatusBracket;
+}
+export type FittingKind = keyof FittingByKind;
+export type Fitting = FittingByKind[FittingKind];
+
+/** One answer for each kind of fitting: the shape in which every room keeps what it knows of fittings. */
+export type PerFitting<Answers extends Record<FittingKind, unknown>> = {
+  readonly [Kind in FittingKind]: Answers[Kind];
+};
+
+export const FRESH_FITTINGS: { readonly [Kind in FittingKind]: FreshFitting<FittingByKind[Kind]> } = {
+  drawer: freshDrawer,
+  'slide-out': freshSlideOut,
+  'open-storage': freshOpenStorage,
+  faceplate: freshFaceplate,
+  'apparatus-bracket': freshApparatusBracket,
+};
+
+export const FITTING_KINDS = Object.keys(FRESH_FITTINGS) as readonly FittingKind[];
+
+/** A fitting of the kind with sensible defaults. */
+export const freshFitting = (kind: FittingKind, newId: (prefix: string) => NodeId): Fitting =>
+  FRESH_FITTINGS[kind](newId);
+
+/** Any fitting; fittings that move hold an opening, whose schema is handed in because openings hold fittings in turn. */
+export const fittingSchema = (opening: z.ZodType<Opening>): z.ZodType<Fitting> =>
+  z.discriminatedUnion('kind', [
+    drawerSchema(opening),
+    slideOutSchema(opening),
+    openStorageSchema,
+    faceplateSchema,
+    apparatusBracketSchema,
+  ]) as unknown as z.ZodType<Fitting>;

@@ -1,0 +1,10 @@
+// takes: text
+// gives: the design document: schema, reading with placed problems, printing, edits, ids, migrations
+// knows: what the user said: the only thing saved and undone
+export * from './cabinet.ts';
+export * from './design.ts';
+export * from './fittings/index.ts';
+export * from './gear.ts';
+export type { DeepReadonly, NodeId } from './parts.ts';
+export * from './survey.ts';
+export * from './vehicle.ts';

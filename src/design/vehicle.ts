@@ -1,0 +1,69 @@
+import { z } from 'zod';
+import {
+  type DeepReadonly,
+  kgSchema,
+  mmSchema,
+  nameSchema,
+  nodeIdSchema,
+  notNegativeMmSchema,
+  pointSchema,
+  sizeMmSchema,
+  textSchema,
+} from './parts.ts';
+
+export const VEHICLE_CLASSES = ['large-utility', 'mid-utility', 'pickup-cap', 'van'] as const;
+
+const seatSchema = z.strictObject({
+  id: nodeIdSchema,
+  name: nameSchema,
+  /** Hip point, cargo axes: origin at the floor in the middle of the hatch sill. */
+  at: pointSchema,
+  occupant: z.enum(['driver', 'crew']),
+  /** Null takes the house rule for a rider in gear. */
+  occupantKg: kgSchema.nullable(),
+});
+
+const slipSchema = z.strictObject({
+  frontKg: kgSchema,
+  rearKg: kgSchema,
+  /** The whole left side and the whole right side, when the scale gives them. */
+  leftKg: kgSchema.nullable().default(null),
+  rightKg: kgSchema.nullable().default(null),
+  note: textSchema.default(''),
+});
+
+export const vehicleSchema = z.strictObject({
+  class: z.enum(VEHICLE_CLASSES),
+  description: nameSchema,
+  /** Null wherever nobody has read the label or the tape yet; checks then say what is needed. */
+  ratings: z.strictObject({
+    grossKg: kgSchema.nullable(),
+    frontAxleKg: kgSchema.nullable(),
+    rearAxleKg: kgSchema.nullable(),
+  }),
+  wheelbaseMm: sizeMmSchema.nullable(),
+  trackMm: sizeMmSchema.nullable(),
+  /** How far the hatch sill lies behind the rear axle. */
+  sillBehindRearAxleMm: mmSchema.nullable(),
+  floorAboveGroundMm: sizeMmSchema.nullable(),
+  /** Height of the centre of gravity above ground, as received. */
+  cgHeightAsReceivedMm: sizeMmSchema.nullable(),
+  /** Axle weights as received: empty of people, with the equipment already fitted. */
+  slip: slipSchema.nullable(),
+  /** The tank, for the case with full fuel; null where unknown. */
+  fuel: z
+    .strictObject({
+      tankLitres: z.number().positive().max(2000),
+      atSlipShare: z.number().min(0).max(1),
+      kgPerLitre: z.number().positive().max(2),
+      at: pointSchema,
+    })
+    .nullable()
+    .default(null),
+  seats: z.array(seatSchema).max(60),
+  /** How far the bumper stands behind the sill: a person leans over it. */
+  bumperBehindSillMm: notNegativeMmSchema.default(0),
+});
+export type Vehicle = DeepReadonly<z.infer<typeof vehicleSchema>>;
+export type Seat = Vehicle['seats'][number];
+export type WeighSlip = NonNullable<Vehicle['slip']>;

@@ -1,0 +1,4 @@
+// takes: design.survey
+// gives: the cargo space: free solid, obstacles, closures, zones, with its uncertainty
+// knows: what the vehicle is
+export * from './space.ts';
