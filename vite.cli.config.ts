@@ -1,0 +1,20 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vite';
+
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+// The command, as one file for Node: a single file starts fast and is never half replaced by a newer build.
+export default defineConfig({
+  root: here('.'),
+  publicDir: false,
+  build: {
+    ssr: here('./src/views/cli/main.ts'),
+    outDir: here('./dist/cli'),
+    emptyOutDir: true,
+    target: 'node20',
+    minify: false,
+    rolldownOptions: { output: { entryFileNames: 'hatchwright.mjs', codeSplitting: false } },
+  },
+  // Bundled, the loader of manifold-3d would look for its .wasm file beside the bundle: it stays a package.
+  ssr: { noExternal: true, external: ['manifold-3d'] },
+});
