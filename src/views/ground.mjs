@@ -226,7 +226,7 @@ export const installPackages = (how = {}) => {
   if (!packagesMissing()) return false;
   process.stderr.write('Installing the packages Hatchwright is built on (once; needs the network)…\n');
   const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
-  const result = spawnSync(npm, ['ci', '--no-fund', '--no-audit', '--loglevel=error'], {
+  const result = spawnSync(npm, ['ci', '--include=dev', '--no-fund', '--no-audit', '--loglevel=error'], {
     cwd: TOP,
     stdio: how.toStandardError ? ['ignore', 2, 2] : ['ignore', 'inherit', 'inherit'],
     shell: process.platform === 'win32',
