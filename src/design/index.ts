@@ -3,8 +3,13 @@
 // knows: what the user said: the only thing saved and undone
 export * from './cabinet.ts';
 export * from './design.ts';
+export * from './edits/index.ts';
 export * from './fittings/index.ts';
+export * from './fresh.ts';
 export * from './gear.ts';
+export * from './migrations.ts';
+export * from './nodes.ts';
 export type { DeepReadonly, NodeId } from './parts.ts';
+export * from './read.ts';
 export * from './survey.ts';
 export * from './vehicle.ts';

@@ -1,0 +1,5 @@
+export * from './carcasses.ts';
+export * from './document.ts';
+export * from './gear.ts';
+export * from './openings.ts';
+export * from './survey.ts';
