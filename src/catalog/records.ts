@@ -33,12 +33,14 @@ export const materialSchema = z.strictObject({
   /** Sheet metal: what an air bend does. Null where the sheet is not bent. */
   bend: z.strictObject({ insideRadiusMm: positive, kFactor: positive }).nullable(),
   grain: z.enum(['length', 'any']),
+  /** Length is along the face grain. */
   sheets: z.array(z.strictObject({ name, lengthMm: positive, widthMm: positive, price: notNegative })).min(1),
   colour: z.string().regex(/^#[0-9a-f]{6}$/),
   source,
 });
 export type Material = z.infer<typeof materialSchema>;
 
+/** A hole past the end of the chosen length does not exist. Under-mount slides are bolted through their foot: up is 0. */
 const holeSchema = z.strictObject({
   /** From the front edge of the member, along the slide. */
   alongMm: notNegative,
@@ -103,6 +105,14 @@ export const hardwareSchema = z.strictObject({
   by: z.enum(['piece', 'metre']),
   /** What it is rated to hold, in the direction it is meant for; null where it is not rated. */
   ratedN: positive.nullable(),
+  /** Fasteners: what they are rated for across their axis, where `ratedN` is along it; absent where not given. */
+  acrossN: positive.optional(),
+  /** Fasteners: nominal diameter of the thread or shank. */
+  threadMm: positive.optional(),
+  /** Pulls and releases: room for a hand behind or in it, width × depth. */
+  handRoomMm: z.tuple([positive, positive]).optional(),
+  /** Cable: copper area of one conductor. */
+  conductorMm2: positive.optional(),
   /** Room that one piece takes, length × width × height; null where it takes none worth counting. */
   sizeMm: z.tuple([positive, positive, positive]).nullable(),
   price: notNegative,
@@ -234,6 +244,12 @@ export const houseRuleSchema = z.strictObject({
     'persons',
     'mm2',
     'kg/m2',
+    'mm/m',
+    'mm/min',
+    'm/s2',
+    'N.m',
+    'degC',
+    'W/m2K',
   ]),
   /** What the value is compared as. */
   sense: z.enum(['at least', 'at most', 'value']),
