@@ -1,0 +1,22 @@
+import type { Problem, Result } from '../../../base/index.ts';
+import type { Design } from '../../../design/index.ts';
+import type { CargoSpace } from '../../../envelope/index.ts';
+import type { Inspection } from '../../../inspection/index.ts';
+
+/** What the worker finds out about one design; `edit` tells which one, so that late answers are told from fresh ones. */
+export interface Judgement {
+  readonly edit: number;
+  readonly space: Result<CargoSpace, readonly Problem[]>;
+  readonly inspection: Inspection;
+  readonly ms: number;
+}
+
+/** The worker's door. The page imports this file only, never the worker itself. */
+export interface Engine {
+  /** Loads the solid kernel; judging waits for it anyway. */
+  start(): Promise<void>;
+  /** Everything but the ways out, as fast as it goes. */
+  judge(design: Design, edit: number): Promise<Judgement>;
+  /** The same with ways out tried; slower, asked for when the user rests. */
+  judgeWithWaysOut(design: Design, edit: number): Promise<Judgement>;
+}
