@@ -1,0 +1,108 @@
+import { cross, length, ROUNDING_MM, scale, subtract, type Vec3 } from '../base/index.ts';
+import type { ConvexShape } from './shapes.ts';
+import { topologyOf, vertexOf } from './topology.ts';
+
+/** How far b must move along `direction` to part from a: `depth` ≥ 0 when they overlap, below 0 when apart. */
+export interface Overlap {
+  readonly depth: number;
+  /** Unit vector from a towards b. */
+  readonly direction: Vec3;
+}
+
+/** Directions whose sine is below this are taken as one; a second, nearly equal one would prove nothing new. */
+const SAME_DIRECTION = ROUNDING_MM;
+
+const AXES: readonly Vec3[] = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+];
+
+const addDirection = (known: Vec3[], vector: Vec3): void => {
+  const size = length(vector);
+  if (!(size > 0)) return;
+  const direction = scale(vector, 1 / size);
+  for (const other of known) if (length(cross(other, direction)) < SAME_DIRECTION) return;
+  known.push(direction);
+};
+
+const edgeDirections = (shape: ConvexShape): readonly Vec3[] => {
+  const known: Vec3[] = [];
+  for (const [i, j] of topologyOf(shape).edges) addDirection(known, subtract(vertexOf(shape, j), vertexOf(shape, i)));
+  return known;
+};
+
+const faceNormals = (shape: ConvexShape): readonly Vec3[] => {
+  const known: Vec3[] = [];
+  for (const [i, j, k] of topologyOf(shape).triangles) {
+    const hub = vertexOf(shape, i);
+    const u = subtract(vertexOf(shape, j), hub);
+    const v = subtract(vertexOf(shape, k), hub);
+    const normal = cross(u, v);
+    // A sliver's normal is noise; the faces around it carry the true ones.
+    if (length(normal) > ROUNDING_MM * (length(u) + length(v))) addDirection(known, normal);
+  }
+  return known;
+};
+
+/** Least and greatest height of the vertices along a direction, written to `span` (hot loop: no allocation). */
+const setSpan = (vertices: readonly Vec3[], along: Vec3, span: { low: number; high: number }): void => {
+  let low = Infinity;
+  let high = -Infinity;
+  for (const vertex of vertices) {
+    const height = vertex[0] * along[0] + vertex[1] * along[1] + vertex[2] * along[2];
+    if (height < low) low = height;
+    if (height > high) high = height;
+  }
+  span.low = low;
+  span.high = high;
+};
+
+const spanA = { low: 0, high: 0 };
+const spanB = { low: 0, high: 0 };
+
+/** Depth along a direction and its opposite, whichever is less. Positive keeps the direction. */
+const depthAlong = (a: ConvexShape, b: ConvexShape, direction: Vec3): Overlap => {
+  setSpan(a.vertices, direction, spanA);
+  setSpan(b.vertices, direction, spanB);
+  const ahead = spanA.high - spanB.low;
+  const behind = spanB.high - spanA.low;
+  return ahead <= behind ? { depth: ahead, direction } : { depth: behind, direction: scale(direction, -1) };
+};
+
+const bothEdges = (a: ConvexShape, b: ConvexShape): readonly Vec3[] => {
+  const known: Vec3[] = [];
+  const edgesB = edgeDirections(b);
+  for (const e of edgeDirections(a)) for (const f of edgesB) addDirection(known, cross(e, f));
+  return known;
+};
+
+/** Directions for shapes without volume, whose difference may be flat, straight or a point. */
+const thinDirections = (a: ConvexShape, b: ConvexShape): readonly Vec3[] => {
+  if (a.faces.length > 0 && b.faces.length > 0) return [];
+  const known: Vec3[] = [...AXES];
+  for (const e of [...edgeDirections(a), ...edgeDirections(b)])
+    for (const axis of AXES) addDirection(known, cross(e, axis));
+  return known;
+};
+
+/**
+ * Depth by which the cores of two convex shapes overlap (radii left out) and the direction of least separation: the
+ * least over every face normal of either and every cross product of an edge of one with an edge of the other, which
+ * are all the face normals their difference can have (separating axis theorem). A face normal is preferred to an
+ * edge pair of the same depth.
+ */
+export const overlapDepth = (a: ConvexShape, b: ConvexShape): Overlap => {
+  let best: Overlap = { depth: Infinity, direction: [1, 0, 0] };
+  const look = (directions: readonly Vec3[]): void => {
+    for (const direction of directions) {
+      const found = depthAlong(a, b, direction);
+      if (found.depth < best.depth - ROUNDING_MM) best = found;
+    }
+  };
+  look(faceNormals(a));
+  look(faceNormals(b));
+  look(bothEdges(a, b));
+  look(thinDirections(a, b));
+  return best;
+};
