@@ -7,6 +7,7 @@ export * from './edits/index.ts';
 export * from './fittings/index.ts';
 export * from './fresh.ts';
 export * from './gear.ts';
+export * from './json-schema.ts';
 export * from './migrations.ts';
 export * from './nodes.ts';
 export type { DeepReadonly, NodeId } from './parts.ts';
