@@ -14,7 +14,7 @@ export type ApparatusBracket = DeepReadonly<z.infer<typeof apparatusBracketSchem
 
 export const freshApparatusBracket: FreshFitting<ApparatusBracket> = () => ({
   kind: 'apparatus-bracket',
-  bracket: 'bracket-pack-back',
+  bracket: 'cradle-pack-back',
   mounting: 'back',
   releaseStrokeMm: null,
 });

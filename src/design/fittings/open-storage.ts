@@ -19,6 +19,6 @@ export const freshOpenStorage: FreshFitting<OpenStorage> = () => ({
   kind: 'open-storage',
   shelvesUpMm: [],
   shelfMaterial: 'birch-ply-12',
-  restraint: 'net-cargo',
+  restraint: 'net-small',
   lipHeightMm: 0,
 });
