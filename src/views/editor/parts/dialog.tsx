@@ -1,0 +1,52 @@
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { Button } from './button.tsx';
+import { classNames } from './class-names.ts';
+import styles from './dialog.module.css';
+
+interface DialogProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly wide?: boolean;
+  readonly children: ReactNode;
+  /** Buttons at the foot, the main one last. */
+  readonly foot?: ReactNode;
+}
+
+/** A modal dialog on the native element: it keeps the focus, closes on Escape and gives the focus back. */
+export const Dialog = ({ title, onClose, wide = false, children, foot }: DialogProps) => {
+  const element = useRef<HTMLDialogElement>(null);
+  const titleId = useId();
+  useEffect(() => {
+    const dialog = element.current;
+    const before = document.activeElement;
+    if (dialog && !dialog.open) dialog.showModal();
+    return () => {
+      dialog?.close();
+      if (before instanceof HTMLElement && before.isConnected) before.focus();
+    };
+  }, []);
+  return (
+    <dialog
+      ref={element}
+      className={classNames(styles.dialog, wide && styles.wide)}
+      aria-labelledby={titleId}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+      onKeyDown={(event) => event.stopPropagation()}
+      onClick={(event) => {
+        if (event.target === element.current) onClose();
+      }}
+    >
+      <div className={styles.head}>
+        <h2 id={titleId}>{title}</h2>
+        <Button look="quiet" aria-label="Close" onClick={onClose}>
+          ✕
+        </Button>
+      </div>
+      <div className={styles.body}>{children}</div>
+      {foot ? <div className={styles.foot}>{foot}</div> : null}
+    </dialog>
+  );
+};
