@@ -1,4 +1,5 @@
 // takes: design.survey
 // gives: the cargo space: free solid, obstacles, closures, zones, with its uncertainty
 // knows: what the vehicle is
+export * from './read-sections.ts';
 export * from './space.ts';

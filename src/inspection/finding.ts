@@ -64,9 +64,13 @@ export interface LoadingCaseResult {
   readonly totalKg: number;
   /** Share of the weight on the left wheels, or null without a track. */
   readonly leftShare: number | null;
+  /** In vehicle axes; put on the floor plane (z = 0) while the height is unknown. */
   readonly cg: Vec3;
+  /** Above ground, or null while it is unknown. */
   readonly cgHeightMm: number | null;
+  /** Static stability factor T / (2 h), and on the side that the load leans to. */
   readonly ssf: number | null;
+  readonly ssfWorstSide: number | null;
   readonly margins: {
     readonly frontKg: number | null;
     readonly rearKg: number | null;

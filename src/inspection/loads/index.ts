@@ -1,0 +1,7 @@
+// takes: weigh slip, seats, fuel, masses of the fit-out, house rules
+// gives: axle loads, balance and stability of each loading case
+// knows: statics only
+export * from './aboard.ts';
+export * from './axle-loads.ts';
+export * from './solve-case.ts';
+export * from './stability.ts';
