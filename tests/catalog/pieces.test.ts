@@ -144,10 +144,13 @@ describe('hardware', () => {
       expect(catalog.hardware.get(id)?.ratedN).toBeGreaterThanOrEqual(load);
   });
 
-  test('glove pulls give the room that the house rules ask for a gloved hand', () => {
-    const { handRoomMm } = catalog.hardware.get('pull-bar-200-glove') ?? {};
-    expect(handRoomMm?.[0]).toBeGreaterThanOrEqual(rules.value('hand-glove-width'));
-    expect(handRoomMm?.[1]).toBeGreaterThanOrEqual(rules.value('hand-glove-depth'));
+  test('a pull named for a gloved hand gives the room that the house rules ask for', () => {
+    const gloved = hardware.filter((piece) => piece.kind === 'pull' && piece.name.includes('gloved'));
+    expect(gloved.length).toBeGreaterThan(0);
+    for (const { handRoomMm } of gloved) {
+      expect(handRoomMm?.[0]).toBeGreaterThanOrEqual(rules.value('hand-glove-width'));
+      expect(handRoomMm?.[1]).toBeGreaterThanOrEqual(rules.value('hand-glove-depth'));
+    }
   });
 
   test.each([
