@@ -9,5 +9,6 @@ export * from './polygons.ts';
 export * from './poses.ts';
 export * from './problems.ts';
 export * from './random.ts';
+export * from './statistics.ts';
 export * from './tolerance.ts';
 export * from './vectors.ts';

@@ -37,6 +37,7 @@ const FRACTION_SIGNS: Readonly<Record<string, string>> = {
 const plain = (text: string): string =>
   text
     .toLowerCase()
+    .replace(/(\d)-(?=[½¼¾⅛⅜⅝⅞⅓⅔])/g, '$1')
     .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (sign) => ` ${FRACTION_SIGNS[sign] ?? ''}`)
     .replace(/[“”″]|''/g, '"')
     .replace(/[‘’′]/g, "'")
@@ -50,6 +51,9 @@ const TERM = new RegExp(
   String.raw`^(?:(\d+)(?:\s+|-)(\d+)\/(\d+)|(\d+)\/(\d+)|(${NUMBER}))\s*(mm|cm|m|inches|inch|in|feet|foot|ft|"|')?\s*`,
 );
 
+/** `1,200`: a thousand to some, a comma before decimals to others. `0,125` can only be the latter. */
+const UNCLEAR_COMMA = /(?<![\d.,])[1-9]\d{0,2},\d{3}(?!\d)/;
+
 interface Term {
   readonly amount: number;
   readonly unit: string | null;
@@ -61,39 +65,59 @@ const readTerm = (text: string): Term | null => {
   if (!match) return null;
   const [all, whole, over, under, overOnly, underOnly, decimal, unitWord] = match;
   const bottom = Number(under ?? underOnly ?? 1);
-  if (bottom === 0) return null;
+  if (bottom === 0 || (whole !== undefined && Number(over) >= bottom)) return null;
   const amount = decimal !== undefined ? Number(decimal) : Number(whole ?? 0) + Number(over ?? overOnly) / bottom;
   return { amount, unit: unitWord ?? null, taken: all.length };
 };
 
+const FEET = new Set(['ft', 'foot', 'feet', "'"]);
+const INCHES = new Set(['in', 'inch', 'inches', '"']);
+
+/** What stands between two terms: `same` when the second only adds inches to feet (`1' 6"`, `1'-6"`). */
+interface Joint {
+  readonly sign: 1 | -1 | 'same';
+  readonly taken: number;
+}
+
+/** Null where nothing joins the terms, or where a dash after feet could mean either: `1' - 6"`. */
+const readJoint = (rest: string, afterFeet: boolean, spaced: boolean): Joint | null => {
+  const match = /^([+-])(\s*)/.exec(rest);
+  if (!match) return afterFeet ? { sign: 'same', taken: 0 } : null;
+  const [all, mark, space] = match;
+  if (mark === '+' || !afterFeet) return { sign: mark === '-' ? -1 : 1, taken: all.length };
+  return spaced || space !== '' ? null : { sign: 'same', taken: 1 };
+};
+
 /**
- * Reads a length as a person of the trade types it: `14 3/8`, `14-3/8"`, `1' 6 1/2"`, `365 mm`, `36.5 cm`,
- * `14 3/8 + 1/4`. A number without a unit takes `units`, or, after feet, inches. Gives millimetres; a sum may be
- * negative and the caller decides whether that makes sense.
+ * Reads a length as a person of the trade types it: `14 3/8`, `14-3/8"`, `1' 6 1/2"`, `1'-6"`, `365 mm`, `36,5 cm`,
+ * `14 3/8 + 1/4`, `600 - 18`. A number without a unit takes `units`, or, after feet, inches. Gives millimetres; a sum
+ * may be negative and the caller decides whether that makes sense. What could mean two things is refused: `1,200`,
+ * `1' - 6"`, `14 9/8`.
  */
 export const parseLength = (text: string, units: LengthUnits): Result<number, { readonly got: string }> => {
   const refused = bad({ got: text });
-  let rest = plain(text);
-  if (rest === '') return refused;
+  if (UNCLEAR_COMMA.test(text)) return refused;
+  const whole = plain(text);
+  const lead = /^[+-]\s*/.exec(whole)?.[0] ?? '';
+  let sign = lead.startsWith('-') ? -1 : 1;
+  let rest = whole.slice(lead.length);
   let total = 0;
-  let sign = 1;
   let afterFeet = false;
-  let first = true;
-  while (rest !== '') {
-    const joint = /^([+-])\s*/.exec(rest);
-    if (joint) {
-      sign = joint[1] === '-' ? -1 : 1;
-      rest = rest.slice(joint[0].length);
-    } else if (!first && !afterFeet) return refused;
+  for (;;) {
     const term = readTerm(rest);
     if (!term) return refused;
-    const unit: string = term.unit ?? (afterFeet && !joint ? 'in' : units);
+    const unit: string = term.unit ?? (afterFeet ? 'in' : units);
+    if (afterFeet && !INCHES.has(unit)) return refused;
     total += sign * term.amount * (UNIT_MM[unit] ?? Number.NaN);
-    afterFeet = unit === 'ft' || unit === "'" || unit === 'foot' || unit === 'feet';
+    const spaced = /\s$/.test(rest.slice(0, term.taken));
     rest = rest.slice(term.taken);
-    first = false;
+    if (rest === '') return Number.isFinite(total) ? good(total) : refused;
+    const joint = readJoint(rest, FEET.has(unit), spaced);
+    if (!joint) return refused;
+    afterFeet = joint.sign === 'same';
+    if (joint.sign !== 'same') sign = joint.sign;
+    rest = rest.slice(joint.taken);
   }
-  return Number.isFinite(total) ? good(total) : refused;
 };
 
 const greatestCommonDivisor = (a: number, b: number): number => (b === 0 ? a : greatestCommonDivisor(b, a % b));

@@ -12,7 +12,8 @@ export const compareMarks = (a: string, b: string): number => {
     const order = numbers ? Number(p) - Number(q) : compareText(p, q);
     if (order !== 0) return order;
   }
-  return left.length - right.length;
+  // 'L2' and 'L02' read alike; the text itself keeps their order fixed.
+  return left.length - right.length || compareText(a, b);
 };
 
 /** Items grouped by key, groups in the order in which their first item stands. */
