@@ -15,6 +15,6 @@ export default defineConfig({
     minify: false,
     rolldownOptions: { output: { entryFileNames: 'hatchwright.mjs', codeSplitting: false } },
   },
-  // Bundled, the loader of manifold-3d would look for its .wasm file beside the bundle: it stays a package.
-  ssr: { noExternal: true, external: ['manifold-3d'] },
+  // Bundled, these would look for their binaries and font files beside the bundle: they stay packages.
+  ssr: { noExternal: true, external: ['manifold-3d', 'highs', 'pdfkit', 'dejavu-fonts-ttf'] },
 });

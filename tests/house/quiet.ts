@@ -5,10 +5,15 @@ import { codeOnly, lineAt } from './scan.ts';
 
 /** Packages that compute and nothing else. A further one needs a decision: it must not look at clock, page or disk. */
 export const CORE_PACKAGES: ReadonlySet<string> = new Set([
+  '@tarikjabiri/dxf',
+  'dejavu-fonts-ttf',
+  'highs',
   'hucre',
   'manifold-3d',
   'mutative',
+  'pdfkit',
   'robust-predicates',
+  'uqr',
   'zod',
 ]);
 
