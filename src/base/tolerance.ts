@@ -18,5 +18,11 @@ export const ROUNDING_KG = 1e-9;
 /** Two angles closer than this are the same angle (rad): ROUNDING_MM at one metre of radius. */
 export const ROUNDING_RAD = 1e-9;
 
+/** A share of a whole below this is rounding: sums of a few hundred products of order one stay below it. */
+export const ROUNDING_SHARE = 1e-9;
+
+/** An iteration has settled when its step is below this share of the finest spread that anyone will print. */
+export const SETTLED_SHARE = 1e-7;
+
 /** True when the lengths differ by rounding only; a difference of exactly ROUNDING_MM counts as the same. */
 export const sameLength = (a: number, b: number): boolean => Math.abs(a - b) <= ROUNDING_MM;

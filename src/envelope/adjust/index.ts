@@ -1,0 +1,3 @@
+export * from './adjust.ts';
+export * from './network.ts';
+export * from './verdict.ts';
