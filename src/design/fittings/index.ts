@@ -19,11 +19,6 @@ export interface FittingByKind {
 export type FittingKind = keyof FittingByKind;
 export type Fitting = FittingByKind[FittingKind];
 
-/** One answer for each kind of fitting: the shape in which every room keeps what it knows of fittings. */
-export type PerFitting<Answers extends Record<FittingKind, unknown>> = {
-  readonly [Kind in FittingKind]: Answers[Kind];
-};
-
 export const FRESH_FITTINGS: { readonly [Kind in FittingKind]: FreshFitting<FittingByKind[Kind]> } = {
   drawer: freshDrawer,
   'slide-out': freshSlideOut,
@@ -47,3 +42,5 @@ export const fittingSchema = (opening: z.ZodType<Opening>): z.ZodType<Fitting> =
     faceplateSchema,
     apparatusBracketSchema,
   ]) as unknown as z.ZodType<Fitting>;
+
+export type { ApparatusBracket, Drawer, Faceplate, FreshFitting, OpenStorage, SlideOut };
