@@ -82,7 +82,7 @@ export const shellIsClosed = (shell: Shell): boolean => {
   }
   for (const [key, count] of edges) {
     const [from, to] = key.split('>');
-    if (from === to || count !== (edges.get(`${to}>${from}`) ?? 0)) return false;
+    if (from === to || count !== 1 || edges.get(`${to}>${from}`) !== 1) return false;
   }
   return edges.size > 0;
 };
