@@ -4,5 +4,6 @@
 export * from './csv.ts';
 export * from './cut-list.ts';
 export * from './cut-list-csv.ts';
+export * from './drawing/index.ts';
 export * from './marks.ts';
 export * from './operations.ts';

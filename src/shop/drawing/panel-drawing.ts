@@ -1,0 +1,214 @@
+import { formatInches, formatMass, formatMillimetres, type LengthUnits, type Vec2 } from '../../base/index.ts';
+import type { Panel } from '../../fitout/index.ts';
+import type { MarkedPart } from '../marks.ts';
+import { SHOP_FRACTION } from '../rounding.ts';
+import { type Block, fillColumns } from './blocks.ts';
+import type { Drawing, Shape } from './drawing.ts';
+import {
+  dimensionRoom,
+  noteAreas,
+  type PlacedPanel,
+  panelBands,
+  panelDimensions,
+  panelEmblem,
+  panelMarks,
+  panelTags,
+} from './panel-annotations.ts';
+import { panelFigure } from './panel-figure.ts';
+import { type NoteTable, noteTables } from './panel-notes.ts';
+import { recessSections, SECTION_WIDTH, sectionExtent, sectionShapes } from './recess-sections.ts';
+import { onSheet, placedStroke } from './shapes.ts';
+import { type Area, areaSize, type Cell, reductionFor, type Sheet, sheetFor, sheetShapes } from './sheet.ts';
+
+/** What the title block says of a part beside what the panel itself holds. */
+export interface PartWords {
+  readonly designTitle: string;
+  readonly name: string;
+  readonly where: string;
+  readonly materialName: string;
+  readonly cutLength: number;
+  readonly cutWidth: number;
+  readonly note: string;
+  /** Tolerances of a sawn size and of a bored pattern, mm. */
+  readonly cutToleranceMm: number;
+  readonly boreToleranceMm: number;
+}
+
+const PAD = 3;
+const COLUMN_GAP = 4;
+
+export const PAPER_CAUTION =
+  'Measure the stock before cutting: thickness is as measured, not as named. The tape and the sheet in hand overrule this paper. No approval: local codes and licensed practice decide.';
+
+/** A size with its unit, and in millimetres as well where inches are shown. */
+const sizePair = (length: number, width: number, units: LengthUnits): string => {
+  const mm = `${formatMillimetres(length)} × ${formatMillimetres(width)} mm`;
+  const inch = (value: number): string => formatInches(value, SHOP_FRACTION);
+  return units === 'mm' ? mm : `${inch(length)} × ${inch(width)} in (${mm})`;
+};
+
+const bandsText = ({ bands }: Panel): string => {
+  const named = (['l1', 'l2', 'w1', 'w2'] as const).flatMap((edge) =>
+    bands[edge] === null ? [] : [`${edge.toUpperCase()} ${bands[edge]}`],
+  );
+  return named.length === 0 ? 'none' : named.join(', ');
+};
+
+export const scaleText = (reduction: number): string => `1:${reduction}`;
+export const unitsText = (units: LengthUnits): string => (units === 'in' ? 'inches' : 'millimetres');
+
+const cell = (caption: string, share: number, value: string): Cell => ({ caption, value, share });
+
+const titleRows = (
+  part: MarkedPart,
+  words: PartWords,
+  units: LengthUnits,
+  reduction: number,
+): readonly (readonly Cell[])[] => {
+  const { panel, panels } = part;
+  const thickness = `${formatMillimetres(panel.thickness, 2)} mm`;
+  const tolerance = `± ${formatMillimetres(words.cutToleranceMm, 2)} cut, ± ${formatMillimetres(words.boreToleranceMm, 2)} bored, mm`;
+  return [
+    [
+      cell('design', 6, words.designTitle),
+      cell('part', 5, words.name),
+      cell('goes in', 6, words.where),
+      cell('quantity', 1.6, String(panels.length)),
+      cell('hand', 1.6, panel.hand ?? 'either'),
+    ],
+    [
+      cell('material', 4.6, words.materialName),
+      cell('thickness', 2, thickness),
+      cell('finished, length × width', 5.4, sizePair(panel.length, panel.width, units)),
+      cell('saw to', 5.4, sizePair(words.cutLength, words.cutWidth, units)),
+      cell('mass', 1.8, formatMass(panel.massKg, units)),
+    ],
+    [
+      cell('edge bands', 4.4, bandsText(panel)),
+      cell('grain', 2.4, panel.grain === 'length' ? 'along length' : 'any'),
+      cell('drawn', 3.6, 'face a up, 0 at low left'),
+      cell('scale', 1.4, scaleText(reduction)),
+      cell('units', 2, unitsText(units)),
+      cell('tolerance', 4.4, tolerance),
+      cell('note', 4.4, words.note),
+      cell('cut by', 1.6, ''),
+      cell('checked', 1.6, ''),
+    ],
+  ];
+};
+
+const tableBlock = ({ title, columns, notes }: NoteTable): Block => ({
+  kind: 'table',
+  title,
+  columns,
+  rows: notes.map(({ cells }) => cells),
+});
+
+/** Recess table, then the pictures of its sections, then the other tables. */
+const blocksOf = (
+  panel: Panel,
+  units: LengthUnits,
+): { readonly blocks: readonly Block[]; readonly tables: readonly NoteTable[] } => {
+  const { sections, sectionOf } = recessSections(panel);
+  const tables = noteTables(panel, sectionOf, units);
+  const pictures = sections.map((section): Block => {
+    const { height } = sectionExtent(section, panel.thickness);
+    return { kind: 'picture', height, shapes: (at) => sectionShapes(section, panel, at, units) };
+  });
+  const [first, ...rest] = tables.map(tableBlock);
+  const blocks = first === undefined ? [] : sections.length > 0 ? [first, ...pictures, ...rest] : [first, ...rest];
+  return { blocks, tables };
+};
+
+interface Placement {
+  readonly reduction: number;
+  readonly at: Vec2;
+}
+
+/** The part in the middle of the room that dimensions leave, at the largest standard scale. */
+const placePanel = (panel: Panel, room: Area, units: LengthUnits): Placement => {
+  const around = dimensionRoom(panel);
+  const [width, height] = areaSize(room);
+  const free: Vec2 = [width - around.left - around.right, height - around.bottom - around.top];
+  const reduction = reductionFor([panel.length, panel.width], free, units);
+  const at: Vec2 = [
+    room.from[0] + around.left + (free[0] - panel.length / reduction) / 2,
+    room.from[1] + around.bottom + (free[1] - panel.width / reduction) / 2,
+  ];
+  return { reduction, at };
+};
+
+const partShapes = (
+  part: MarkedPart,
+  tables: readonly NoteTable[],
+  { reduction, at }: Placement,
+  units: LengthUnits,
+): readonly Shape[] => {
+  const scale = 1 / reduction;
+  const placed: PlacedPanel = { panel: part.panel, move: onSheet(scale, at), scale, units };
+  const notes = tables.flatMap((each) => each.notes);
+  const cuts = noteAreas(notes, placed);
+  const emblem = panelEmblem(placed, part.mark, cuts);
+  return [
+    ...panelFigure(part.panel).map((stroke) => placedStroke(stroke, scale, at)),
+    ...panelMarks(placed),
+    ...panelBands(placed),
+    ...panelDimensions(placed),
+    ...emblem.shapes,
+    ...panelTags(notes, placed, [emblem.area]),
+  ];
+};
+
+const insetRoom = ({ room }: Sheet): Area => ({
+  from: [room.from[0] + PAD, room.from[1] + PAD],
+  to: [room.to[0] - PAD, room.to[1] - PAD],
+});
+
+/** Columns of a sheet that holds nothing but what the first one had no room for. */
+const continuationColumns = (room: Area): readonly Area[] => {
+  const count = Math.floor((room.to[0] - room.from[0] + COLUMN_GAP) / (SECTION_WIDTH + COLUMN_GAP));
+  return Array.from({ length: count }, (_, i) => {
+    const x = room.from[0] + i * (SECTION_WIDTH + COLUMN_GAP);
+    return { from: [x, room.from[1]], to: [x + SECTION_WIDTH, room.to[1]] };
+  });
+};
+
+/** Shapes of each continuation sheet until every block has its place. */
+const continuations = (blocks: readonly Block[], room: Area): readonly (readonly Shape[])[] => {
+  const sheets: (readonly Shape[])[] = [];
+  for (let left = blocks; left.length > 0; ) {
+    const filled = fillColumns(left, continuationColumns(room));
+    sheets.push(filled.shapes);
+    left = filled.left;
+  }
+  return sheets;
+};
+
+/**
+ * The drawing of one part, on as many sheets as its tables need: the part on face a from one datum corner, overall and
+ * running dimensions, a tag at every cut, tables, sections of its recesses, the title block and the caution.
+ */
+export const panelDrawing = (part: MarkedPart, words: PartWords, units: LengthUnits): readonly Drawing[] => {
+  const sheet = sheetFor(units);
+  const room = insetRoom(sheet);
+  const { blocks, tables } = blocksOf(part.panel, units);
+  const split = blocks.length > 0 ? room.to[0] - SECTION_WIDTH : room.to[0];
+  const figureRoom: Area = { from: room.from, to: [blocks.length > 0 ? split - COLUMN_GAP : split, room.to[1]] };
+  const placement = placePanel(part.panel, figureRoom, units);
+  const first = fillColumns(blocks, [{ from: [split, room.from[1]], to: room.to }]);
+  const pages = [[...partShapes(part, tables, placement, units), ...first.shapes], ...continuations(first.left, room)];
+  return pages.map((shapes, i): Drawing => {
+    const block = {
+      mark: part.mark,
+      sheet: `sheet ${i + 1} of ${pages.length}`,
+      rows: titleRows(part, words, units, placement.reduction),
+      caution: PAPER_CAUTION,
+    };
+    return {
+      title: `${part.mark} ${words.name}`,
+      size: sheet.size,
+      scale: 1 / placement.reduction,
+      shapes: [...sheetShapes(sheet, block), ...shapes],
+    };
+  });
+};
