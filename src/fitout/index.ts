@@ -1,4 +1,6 @@
 // takes: design and catalog
 // gives: the fit-out: panels, bodies, movers, masses, hardware, devices and gear rooms, all in place
 // knows: what the cabinet is
+export { gearSize } from './gear-size.ts';
 export * from './parts.ts';
+export { createFitOutSolver, type FitOutSolver, solveFitOut } from './solve.ts';

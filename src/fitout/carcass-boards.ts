@@ -1,0 +1,98 @@
+import type { Box, Vec3 } from '../base/index.ts';
+import type { Material } from '../catalog/index.ts';
+import type { Carcass } from '../design/index.ts';
+import { DOWNWARD, hasVolume, LEFT, RIGHT, TO_FACE, UPWARD } from './axes.ts';
+import { type Board, isBoard } from './board.ts';
+import type { CarcassContext } from './context.ts';
+import { outsideSize } from './frames.ts';
+import { type JointDepths, jointDepths } from './joint-depths.ts';
+import type { FitProblem } from './parts.ts';
+import { NO_WALLS, type Wall, type Walls } from './solved.ts';
+import { stockOf } from './stock.ts';
+
+export interface CarcassShell {
+  readonly boards: readonly Board[];
+  /** What the carcass's own opening fills, or null where the panels leave no room. */
+  readonly inside: Box | null;
+  readonly walls: Walls;
+  /** How deep dividers are housed. */
+  readonly housing: number;
+  readonly problems: readonly FitProblem[];
+}
+
+/** How far the back stands in front of the rear edges. */
+const setBack = ({ joints }: Carcass): number => (joints.back.kind === 'groove' ? joints.back.setbackMm : 0);
+
+/** The boxes of the shell's panels, each with what is housed in its neighbours. */
+const boxesOf = (size: Vec3, t: number, joints: JointDepths, rear: { readonly from: number; readonly to: number }) => {
+  const [w, d, h] = size;
+  const { corner, back } = joints;
+  return {
+    left: { min: [0, 0, 0], max: [t, d, h] },
+    right: { min: [w - t, 0, 0], max: [w, d, h] },
+    top: { min: [t - corner, 0, h - t], max: [w - t + corner, d, h] },
+    bottom: { min: [t - corner, 0, 0], max: [w - t + corner, d, t] },
+    back: { min: [t - back, rear.from, t - back], max: [w - t + back, rear.to, h - t + back] },
+    inside: { min: [t, 0, t], max: [w - t, rear.from, h - t] },
+  } as const satisfies Record<string, Box>;
+};
+
+const shellBoards = (context: CarcassContext, backMaterial: Material, boxes: ReturnType<typeof boxesOf>) => {
+  const { carcass, material } = context;
+  const owner = carcass.name === '' ? carcass.id : carcass.name;
+  const board = (role: string, box: Box, rest: Pick<Board, 'along' | 'face'> & Partial<Board>): Board => ({
+    id: `${carcass.id}/${role}`,
+    origin: carcass.id,
+    role,
+    name: `${owner} ${role.replace('-', ' ')}`,
+    material,
+    box,
+    seat: carcass.joints.corner === 'rabbet' ? 'rabbet' : 'dado',
+    side: null,
+    frontBand: carcass.edgeBand,
+    ...rest,
+  });
+  return {
+    left: board('side-left', boxes.left, { along: UPWARD, face: RIGHT, side: 'left' }),
+    right: board('side-right', boxes.right, { along: UPWARD, face: LEFT, side: 'right' }),
+    top: board('top', boxes.top, { along: RIGHT, face: DOWNWARD }),
+    bottom: board('bottom', boxes.bottom, { along: RIGHT, face: UPWARD }),
+    back: board('back', boxes.back, {
+      along: RIGHT,
+      face: TO_FACE,
+      material: backMaterial,
+      seat: carcass.joints.back.kind === 'rabbet' ? 'rabbet' : 'groove',
+      frontBand: null,
+    }),
+  };
+};
+
+/**
+ * The five panels of a carcass. Sides run the full height and depth; top and bottom run the full depth and reach the
+ * corner depth into the sides (none for a butt joint); the back reaches its joint's depth into sides, top and bottom
+ * and stands the set-back in front of the rear edges. The opening ends at the back's front face.
+ */
+export const carcassShell = (context: CarcassContext): CarcassShell => {
+  const { carcass, material, catalog } = context;
+  const size = outsideSize(carcass);
+  const hasBack = carcass.joints.back.kind !== 'none';
+  const backStock = hasBack ? stockOf(catalog, carcass.backMaterial, carcass.id) : { material, problems: [] };
+  const rearTo = size[1] - setBack(carcass);
+  const rear = { from: hasBack ? rearTo - backStock.material.thicknessMm : rearTo, to: rearTo };
+  const joints = jointDepths(context);
+  const boxes = boxesOf(size, material.thicknessMm, joints, rear);
+  const problems = [...backStock.problems, ...joints.problems];
+  if (!hasVolume(boxes.inside)) return { boards: [], inside: null, walls: NO_WALLS, housing: joints.corner, problems };
+  const { left, right, top, bottom, back } = shellBoards(context, backStock.material, boxes);
+  const wall = (board: Board): Wall => ({ board, housing: joints.corner });
+  const walls: Walls = {
+    left: wall(left),
+    right: wall(right),
+    top: wall(top),
+    bottom: wall(bottom),
+    front: null,
+    back: hasBack ? { board: back, housing: 0 } : null,
+  };
+  const boards = [left, right, top, bottom, ...(hasBack ? [back] : [])].filter(isBoard);
+  return { boards, inside: boxes.inside, walls, housing: joints.corner, problems };
+};

@@ -1,0 +1,8 @@
+import type { FittingByKind } from '../../design/index.ts';
+import { NO_PARTS } from '../solved.ts';
+import type { FittingSolver } from './solver.ts';
+
+export const apparatusBracketSolver: FittingSolver<FittingByKind['apparatus-bracket']> = {
+  leastRoom: () => [0, 0, 0],
+  solve: () => NO_PARTS,
+};

@@ -1,0 +1,102 @@
+import { ROUNDING_MM, type Vec2, type Vec3 } from '../base/index.ts';
+import { common } from './axes.ts';
+import { type Board, boardSize, inPanel } from './board.ts';
+import type { PanelCut, PanelFace } from './parts.ts';
+
+/** A recess for the board that sits in it. */
+export type Recess = Extract<PanelCut, { readonly kind: 'dado' | 'groove' | 'rabbet' | 'pocket' }>;
+
+/** The recess that `guest` needs in `host`, or null where they only touch, or where it would cut the host in two. */
+const recessFor = (host: Board, guest: Board): Recess | null => {
+  const shared = common(host.box, guest.box);
+  if (!shared) return null;
+  const { min, max } = inPanel(host, shared);
+  const thickness = boardSize(host)[2];
+  const [fromB, fromA] = [min[2] <= ROUNDING_MM, max[2] >= thickness - ROUNDING_MM];
+  if (fromA === fromB) return null;
+  const face: PanelFace = fromA ? 'a' : 'b';
+  const [from, to]: readonly [Vec2, Vec2] = [
+    [min[0], min[1]],
+    [max[0], max[1]],
+  ];
+  return { kind: guest.seat, face, from, to, depth: max[2] - min[2], takes: guest.id };
+};
+
+/** Every recess of `boards[index]`: one for each later board of the assembly that stands in it, in their order. */
+export const recessesOf = (boards: readonly Board[], index: number): readonly Recess[] => {
+  const host = boards[index];
+  if (!host) throw new RangeError(`recessesOf: no board ${index} among ${boards.length}`);
+  return boards.slice(index + 1).flatMap((guest) => recessFor(host, guest) ?? []);
+};
+
+const ends = (values: readonly number[]): readonly number[] => [...new Set(values)].sort((a, b) => a - b);
+
+/** A rectangle of a panel's face and how deep it is taken away from face a and from face b. */
+interface Cell {
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly depthA: number;
+  readonly depthB: number;
+}
+
+const deepest = (recesses: readonly Recess[], face: PanelFace): number =>
+  recesses.reduce((depth, recess) => (recess.face === face ? Math.max(depth, recess.depth) : depth), 0);
+
+/**
+ * The face of a panel cut into cells along the ends of all recesses, with what is taken from each. Recesses that
+ * overlap on one face count once, at the greater depth. Cells without a recess are left out.
+ */
+const recessCells = (recesses: readonly Recess[]): readonly Cell[] => {
+  const xs = ends(recesses.flatMap(({ from, to }) => [from[0], to[0]]));
+  const cells: Cell[] = [];
+  xs.slice(0, -1).forEach((left, i) => {
+    const right = xs[i + 1] ?? left;
+    const inColumn = recesses.filter(({ from, to }) => from[0] <= left && to[0] >= right);
+    const ys = ends(inColumn.flatMap(({ from, to }) => [from[1], to[1]]));
+    ys.slice(0, -1).forEach((low, j) => {
+      const high = ys[j + 1] ?? low;
+      const here = inColumn.filter(({ from, to }) => from[1] <= low && to[1] >= high);
+      if (here.length > 0)
+        cells.push({ from: [left, low], to: [right, high], depthA: deepest(here, 'a'), depthB: deepest(here, 'b') });
+    });
+  });
+  return cells;
+};
+
+/** A box of wood taken away: its volume and its middle in panel coordinates. */
+interface Taken {
+  readonly volume: number;
+  readonly middle: Vec3;
+}
+
+const takenFrom = ({ from, to, depthA, depthB }: Cell, thickness: number): readonly Taken[] => {
+  const area = (to[0] - from[0]) * (to[1] - from[1]);
+  const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  return [
+    { volume: area * depthA, middle: [x, y, thickness - depthA / 2] },
+    { volume: area * depthB, middle: [x, y, depthB / 2] },
+  ];
+};
+
+export interface NetSolid {
+  readonly volumeMm3: number;
+  /** Centre of volume in panel coordinates. */
+  readonly centre: Vec3;
+  /** The least thickness left anywhere. */
+  readonly web: number;
+}
+
+/** A rectangle of length × width × thickness less the union of its recesses; exact, holes not taken off. */
+export const netSolid = ([length, width, thickness]: Vec3, recesses: readonly Recess[]): NetSolid => {
+  const cells = recessCells(recesses);
+  const taken = cells.flatMap((cell) => takenFrom(cell, thickness));
+  const whole = length * width * thickness;
+  const volumeMm3 = taken.reduce((left, { volume }) => left - volume, whole);
+  const moment = (axis: 0 | 1 | 2, full: number): number =>
+    taken.reduce((sum, { volume, middle }) => sum - volume * middle[axis], (whole * full) / 2) / volumeMm3;
+  return {
+    volumeMm3,
+    centre: [moment(0, length), moment(1, width), moment(2, thickness)],
+    web: cells.reduce((web, { depthA, depthB }) => Math.min(web, thickness - depthA - depthB), thickness),
+  };
+};

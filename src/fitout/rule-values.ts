@@ -1,0 +1,28 @@
+import type { HouseRules } from '../catalog/index.ts';
+
+/**
+ * Figures of the fit-out that no check compares with, kept here until the house rules name them. A house rule of the
+ * same id takes precedence. Lengths mm; shares without unit.
+ */
+const START_VALUES: ReadonlyMap<string, number> = new Map([
+  // How far the face of a device stands out of its plate, bezel and knobs together.
+  ['device-face-depth', 15],
+  // Screw line of a plate behind its edge.
+  ['plate-screw-edge', 8],
+  // Blind hole for a slide screw in a panel.
+  ['pilot-depth', 10],
+  // Least clear room inside a drawer or on a tray that is worth building, each way.
+  ['least-inside', 40],
+  // Spread of the density of one sheet against the next, one standard deviation.
+  ['density-sigma-share', 0.025],
+  // Spread of a catalogue mass of hardware.
+  ['hardware-mass-sigma-share', 0.05],
+  // Spread of an allowance that stands for many small things: finish, cable, screws.
+  ['allowance-sigma-share', 0.2],
+]);
+
+/** The value of a house rule, or the start value where the rules do not name it yet. Throws for an id nobody knows. */
+export const ruleValue = (rules: HouseRules, id: string): number => {
+  const start = START_VALUES.get(id);
+  return start === undefined || rules.all.has(id) ? rules.value(id) : start;
+};

@@ -1,0 +1,249 @@
+import type FastCheck from 'fast-check';
+import type { Arbitrary } from 'fast-check';
+import { standardCatalog } from '../../src/catalog/index.ts';
+import { type Design, designSchema, emptyDesign } from '../../src/design/index.ts';
+
+type Fc = typeof FastCheck;
+type Any<T> = Arbitrary<T>;
+type Plain = Readonly<Record<string, unknown>>;
+
+export interface RandomDesignOptions {
+  /** How many openings may lie inside each other in a carcass; 4 when left out. */
+  readonly depth?: number;
+  readonly maxCarcasses?: number;
+  readonly maxGear?: number;
+  /** Only shares and hugs, so that rules seldom fight; false when left out. */
+  readonly gentle?: boolean;
+}
+
+const ids = (of: 'materials' | 'slides' | 'hardware' | 'devices' | 'gear'): readonly string[] => [
+  ...standardCatalog()[of].keys(),
+];
+
+const hardwareOf = (...kinds: readonly string[]): readonly string[] =>
+  [...standardCatalog().hardware.values()].filter(({ kind }) => kinds.includes(kind)).map(({ id }) => id);
+
+const oneOrNone = (fc: Fc, list: readonly string[]): Any<string | null> => fc.constantFrom(null, ...list);
+
+/** Whole millimetres, now and then a fraction. */
+const mm = (fc: Fc, min: number, max: number): Any<number> =>
+  fc.integer({ min: min * 4, max: max * 4 }).map((quarters) => quarters / 4);
+
+const boardMaterial = (fc: Fc): Any<string> =>
+  fc.constantFrom(...ids('materials').filter((id) => /^(birch|faced|hdpe-1)/.test(id)));
+
+const sizeRule = (fc: Fc, gentle: boolean): Any<Plain> =>
+  fc.oneof(
+    { weight: 4, arbitrary: fc.integer({ min: 1, max: 3 }).map((weight) => ({ rule: 'share', weight })) },
+    { weight: 2, arbitrary: fc.constant({ rule: 'hug' }) },
+    { weight: gentle ? 0 : 2, arbitrary: mm(fc, 60, 250).map((at) => ({ rule: 'fixed', mm: at })) },
+  );
+
+const drawer = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
+  fc.record({
+    kind: fc.constant('drawer'),
+    slide: oneOrNone(
+      fc,
+      [...standardCatalog().slides.values()].filter(({ mount }) => mount === 'side').map(({ id }) => id),
+    ),
+    slideLengthMm: fc.constantFrom(null, null, 300, 400),
+    boxMaterial: fc.constantFrom('birch-ply-12', 'birch-ply-15'),
+    bottomMaterial: fc.constantFrom('birch-ply-6', 'birch-ply-9'),
+    boxHeightMm: fc.constantFrom(null, null, 90, 140),
+    boxJoint: fc.constantFrom('rabbet', 'butt'),
+    front: fc.constantFrom('inset', 'overlay'),
+    latch: oneOrNone(fc, hardwareOf('latch')),
+    pull: oneOrNone(fc, hardwareOf('pull')),
+    inside,
+  });
+
+const slideOut = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
+  fc.record({
+    kind: fc.constant('slide-out'),
+    slide: oneOrNone(fc, ids('slides')),
+    slideLengthMm: fc.constantFrom(null, null, 600, 400),
+    deckMaterial: fc.constantFrom('birch-ply-18', 'birch-ply-15'),
+    lipHeightMm: fc.constantFrom(0, 60, 90),
+    lipMaterial: fc.constantFrom('birch-ply-12', 'birch-ply-9'),
+    latch: oneOrNone(fc, hardwareOf('latch')),
+    inside,
+  });
+
+const openStorage = (fc: Fc): Any<Plain> =>
+  fc.record({
+    kind: fc.constant('open-storage'),
+    shelvesUpMm: fc
+      .uniqueArray(fc.integer({ min: 80, max: 300 }), { maxLength: 2 })
+      .map((list) => [...list].sort((a, b) => a - b)),
+    shelfMaterial: fc.constantFrom('birch-ply-12', 'birch-ply-9'),
+    restraint: oneOrNone(fc, hardwareOf('net', 'strap')),
+    lipHeightMm: fc.constantFrom(0, 40),
+  });
+
+const faceplate = (fc: Fc): Any<Plain> => {
+  const devices = ids('devices');
+  const row = fc.array(fc.constantFrom('', ...devices), { maxLength: 3 }).map((list) => list.filter((id) => id !== ''));
+  return fc.record({
+    kind: fc.constant('faceplate'),
+    material: fc.constantFrom('aluminium-32', 'composite-4'),
+    tiltDeg: fc.integer({ min: -30, max: 40 }),
+    setbackMm: fc.constantFrom(0, 20),
+    rows: fc.array(row, { maxLength: 2 }),
+  });
+};
+
+const apparatusBracket = (fc: Fc): Any<Plain> =>
+  fc.record({
+    kind: fc.constant('apparatus-bracket'),
+    bracket: fc.constantFrom('bracket-pack-back', ...hardwareOf('bracket')),
+    mounting: fc.constantFrom('floor', 'back'),
+  });
+
+/** Random content without ids: an opening is given its id when the whole document is numbered. */
+const opening = (fc: Fc, depth: number, gentle: boolean): Any<Plain> => {
+  const empty = fc.constant<Plain>({ content: { kind: 'empty' } });
+  if (depth <= 0) return empty;
+  const inside = opening(fc, depth - 1, gentle);
+  const part = fc.record({ size: sizeRule(fc, gentle), opening: inside });
+  const divided = fc.record({
+    kind: fc.constant('divided'),
+    along: fc.constantFrom('columns', 'rows', 'rows', 'layers'),
+    divider: fc.constantFrom('panel', 'panel', 'panel', 'none'),
+    parts: fc.array(part, { minLength: 2, maxLength: 4 }),
+  });
+  const fitting = fc.oneof(
+    drawer(fc, inside),
+    slideOut(fc, inside),
+    openStorage(fc),
+    faceplate(fc),
+    apparatusBracket(fc),
+  );
+  const fitted = fc.record({ kind: fc.constant('fitted'), fitting });
+  return fc.oneof(
+    { weight: 1, arbitrary: empty },
+    { weight: 3, arbitrary: fc.record({ content: divided }) },
+    { weight: 3, arbitrary: fc.record({ content: fitted }) },
+  );
+};
+
+const joints = (fc: Fc): Any<Plain> =>
+  fc.record({
+    corner: fc.constantFrom('dado', 'dado', 'rabbet', 'butt'),
+    dadoDepthMm: fc.constantFrom(0, 4, 5, 6),
+    back: fc.oneof(
+      fc.record({
+        kind: fc.constant('groove'),
+        grooveDepthMm: fc.constantFrom(4, 6, 9),
+        setbackMm: fc.constantFrom(0, 9, 12),
+      }),
+      fc.record({ kind: fc.constant('rabbet'), depthMm: fc.constantFrom(5, 8) }),
+      fc.constant({ kind: 'none' }),
+    ),
+  });
+
+const carcass = (fc: Fc, depth: number, gentle: boolean): Any<Plain> =>
+  fc.record({
+    name: fc.constantFrom('', 'Left bay', 'Tower'),
+    facing: fc.constantFrom('rear', 'left', 'right', 'front'),
+    size: fc.record({ width: mm(fc, 400, 1300), height: mm(fc, 350, 1000), depth: mm(fc, 350, 1100) }),
+    material: boardMaterial(fc),
+    backMaterial: fc.constantFrom('birch-ply-6', 'birch-ply-9'),
+    joints: joints(fc),
+    edgeBand: oneOrNone(fc, hardwareOf('edge-band')),
+    opening: opening(fc, depth, gentle),
+  });
+
+/** Numbers every opening and device of a tree: `opening-7`, `device-2`. */
+const numbered = (tree: unknown, next: (prefix: string) => string): unknown => {
+  if (Array.isArray(tree)) return tree.map((item) => numbered(item, next));
+  if (typeof tree !== 'object' || tree === null) return tree;
+  const entries = Object.entries(tree).map(([key, value]): readonly [string, unknown] => {
+    if (key === 'opening' || key === 'inside')
+      return [key, { id: next('opening'), name: '', ...(numbered(value, next) as Plain) }];
+    if (key === 'rows' && Array.isArray(value))
+      return [key, value.map((row: readonly string[]) => row.map((device) => ({ id: next('device'), device })))];
+    return [key, numbered(value, next)];
+  });
+  return Object.fromEntries(entries);
+};
+
+const counter = (): ((prefix: string) => string) => {
+  const counts = new Map<string, number>();
+  return (prefix) => {
+    const count = (counts.get(prefix) ?? 0) + 1;
+    counts.set(prefix, count);
+    return `${prefix}-${count}`;
+  };
+};
+
+/** Carcasses in a row from left to right with a gap of 5 mm, each but the first beside the one before it. */
+const inARow = (carcasses: readonly Plain[], next: (prefix: string) => string): readonly Plain[] =>
+  carcasses.map((each, i) => ({
+    ...(numbered(each, next) as Plain),
+    id: `carcass-${i + 1}`,
+    place: {
+      x: { rule: 'at', mm: 40 },
+      y: i === 0 ? { rule: 'at', mm: -600 } : { rule: 'beside', carcass: `carcass-${i}`, side: 'plus', gapMm: 5 },
+      z: { rule: 'at', mm: 0 },
+    },
+  }));
+
+/** Gear for openings that the design has; `nth` picks the opening. */
+const gear = (fc: Fc): Any<Plain & { readonly nth: number }> =>
+  fc.record({
+    name: fc.constantFrom('Rope bag', 'Irons', 'Lamp'),
+    sizeMm: fc.tuple(mm(fc, 40, 400), mm(fc, 40, 250), mm(fc, 30, 250)),
+    massKg: fc.integer({ min: 2, max: 150 }).map((tenths) => tenths / 10),
+    massFrom: fc.constantFrom('measured', 'catalogue', 'estimated'),
+    massSigmaKg: fc.constantFrom(0, 0.1, 0.5),
+    firstDue: fc.boolean(),
+    at: fc.tuple(mm(fc, 0, 60), mm(fc, 0, 60), fc.constant(0)),
+    stance: fc.constantFrom('upright', 'on-side', 'on-back'),
+    turnDeg: fc.constantFrom(0, 90, 180, 270),
+    nth: fc.nat(40),
+  });
+
+const mount = (fc: Fc): Any<readonly Plain[]> => {
+  const devices = ids('devices');
+  if (devices.length === 0) return fc.constant([]);
+  const one = fc.record({
+    device: fc.constantFrom(...devices),
+    at: fc.tuple(mm(fc, 0, 900), mm(fc, -500, 500), mm(fc, 300, 900)),
+  });
+  return fc.array(one, { maxLength: 2 });
+};
+
+const openingIds = (tree: unknown): readonly string[] => {
+  if (Array.isArray(tree)) return tree.flatMap(openingIds);
+  if (typeof tree !== 'object' || tree === null) return [];
+  const own = 'id' in tree && 'content' in tree ? [String(tree.id)] : [];
+  return [...own, ...Object.values(tree).flatMap(openingIds)];
+};
+
+/**
+ * Random designs that the schema takes: carcasses side by side with trees of openings, every kind of fitting, gear
+ * in openings that exist (whether it fits or not), and mounts. Catalog ids are those of the standard catalog, so
+ * that unknown records do not come up. Vehicle and survey are those of a fresh design.
+ */
+export const randomDesign = (fc: Fc, options: RandomDesignOptions = {}): Any<Design> => {
+  const { depth = 4, maxCarcasses = 3, maxGear = 8, gentle = false } = options;
+  const parts = fc.record({
+    carcasses: fc.array(carcass(fc, depth, gentle), { minLength: 1, maxLength: maxCarcasses }),
+    gear: fc.array(gear(fc), { maxLength: maxGear }),
+    mounts: mount(fc),
+  });
+  return parts.map((drawn) => {
+    const carcasses = inARow(drawn.carcasses, counter());
+    const openings = openingIds(carcasses);
+    return designSchema.parse({
+      ...emptyDesign('Random', 'mm'),
+      cabinet: { carcasses },
+      gear: drawn.gear.map(({ nth, at, stance, turnDeg, ...item }, i) => ({
+        ...item,
+        id: `gear-${i + 1}`,
+        place: nth % 5 === 4 ? null : { opening: openings[nth % openings.length], level: 0, at, stance, turnDeg },
+      })),
+      mounts: drawn.mounts.map((each, i) => ({ ...each, id: `mount-${i + 1}`, name: '', on: null })),
+    }) as Design;
+  });
+};
