@@ -42,12 +42,12 @@ const chromiumNames = () => {
 };
 
 /**
- * Chromium or Chrome: what CHROME_PATH names when it is set, else the first one found.
+ * Chromium or Chrome: what CHROME_PATH names when that can be run, else the first one found.
  * @returns {string | null}
  */
 export const findChromium = () => {
   const told = process.env.CHROME_PATH;
-  return told ? findProgram([told]) : findProgram(chromiumNames());
+  return (told ? findProgram([told]) : null) ?? findProgram(chromiumNames());
 };
 
 /**

@@ -1,8 +1,4 @@
-import { chmodSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { delimiter, join } from 'node:path';
-import { afterAll, describe, expect, test } from 'vitest';
-import { findProgram } from './needs.mjs';
+import { describe, expect, test } from 'vitest';
 import { lastLine, tallyOf, totals } from './tally.mjs';
 
 const file = (status: string, ...tests: readonly string[]) => ({
@@ -36,26 +32,5 @@ describe('the last line', () => {
       { passed: 1, failed: 1, notRun: ['b', 'c'] },
     ];
     expect(lastLine(totals(parts))).toBe('3 passed, 1 failed, 3 skipped');
-  });
-});
-
-describe('findProgram', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'hatchwright-needs-'));
-  const env = { PATH: ['', join(folder, 'absent'), folder].join(delimiter) };
-  writeFileSync(join(folder, 'second'), '');
-  chmodSync(join(folder, 'second'), 0o755);
-  writeFileSync(join(folder, 'data'), '');
-  chmodSync(join(folder, 'data'), 0o644);
-  afterAll(() => rmSync(folder, { recursive: true }));
-
-  test('gives the first name that can be run', () => {
-    expect(findProgram(['first', 'second'], env)).toBe(join(folder, 'second'));
-    expect(findProgram([join(folder, 'second')], {})).toBe(join(folder, 'second'));
-    expect(findProgram(['first'], env)).toBeNull();
-  });
-
-  test('a file that cannot be run, or a folder, is no program', () => {
-    expect(findProgram([folder], env)).toBeNull();
-    expect(findProgram(['data'], env)).toBeNull();
   });
 });
