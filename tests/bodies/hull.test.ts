@@ -92,7 +92,7 @@ describe('sweptShape', () => {
     const box = boxShape(boxAt([0, 0, 0], [100, 50, 18]));
     expect(sweptShape(box, [300, 0, 0]).faces.map((face) => face.length)).toEqual([4, 4, 4, 4, 4, 4]);
     const slanted = sweptShape(box, [300, 40, 0]);
-    expect(slanted.faces.map((face) => face.length).sort()).toEqual([4, 4, 4, 4, 4, 4, 6, 6]);
+    expect(slanted.faces.map((face) => face.length).sort((a, b) => a - b)).toEqual([4, 4, 4, 4, 4, 4, 6, 6]);
     // The box itself, then the side faces 50 · 18 moved on 300 and 100 · 18 moved on 40.
     expect(shellVolume(shellOf(slanted))).toBeCloseTo(90000 + 900 * 300 + 1800 * 40, 5);
   });
