@@ -5,7 +5,19 @@ export { clearanceInside, skinGap } from './clearance.ts';
 export * from './gap.ts';
 export { convexHull } from './hull.ts';
 export { shellHolds } from './inside.ts';
+export { type JointCell, type JointResult, type JointVerdict, jointTravel, type Mover } from './joint.ts';
 export { type LoftSection, loftShell } from './loft.ts';
+export {
+  greatestSpeed,
+  type Held,
+  type Motion,
+  motionPose,
+  motionSpan,
+  reversed,
+  type Slide,
+  type Turn,
+  travelBox,
+} from './motion.ts';
 export { type PreparedShell, prepareShell } from './prepared.ts';
 export * from './shapes.ts';
 export {
@@ -19,3 +31,10 @@ export {
 } from './shell.ts';
 export { loadSolids, type Solid, type Solids } from './solids.ts';
 export * from './swept.ts';
+export {
+  certifiedTravel,
+  TRAVEL_TOLERANCE_MM,
+  type TravelOptions,
+  type TravelPlace,
+  type TravelResult,
+} from './travel.ts';

@@ -9,8 +9,8 @@ export interface Overlap {
   readonly direction: Vec3;
 }
 
-/** Directions whose sine is below this are taken as one; a second, nearly equal one would prove nothing new. */
-const SAME_DIRECTION = ROUNDING_MM;
+/** Cosine above which two directions count as one (a sine of about ROUNDING_MM): a second would prove nothing new. */
+const SAME_DIRECTION = 1 - ROUNDING_MM ** 2 / 2;
 
 const AXES: readonly Vec3[] = [
   [1, 0, 0],
@@ -18,17 +18,24 @@ const AXES: readonly Vec3[] = [
   [0, 0, 1],
 ];
 
-const addDirection = (known: Vec3[], vector: Vec3): void => {
-  const size = length(vector);
+/** Adds the direction of (x, y, z) unless it or its opposite is there already. */
+const addDirection = (known: Vec3[], x: number, y: number, z: number): void => {
+  const size = Math.sqrt(x * x + y * y + z * z);
   if (!(size > 0)) return;
-  const direction = scale(vector, 1 / size);
-  for (const other of known) if (length(cross(other, direction)) < SAME_DIRECTION) return;
-  known.push(direction);
+  const [p, q, r] = [x / size, y / size, z / size];
+  for (const other of known) if (Math.abs(other[0] * p + other[1] * q + other[2] * r) > SAME_DIRECTION) return;
+  known.push([p, q, r]);
 };
+
+const addCross = (known: Vec3[], u: Vec3, v: Vec3): void =>
+  addDirection(known, u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]);
 
 const edgeDirections = (shape: ConvexShape): readonly Vec3[] => {
   const known: Vec3[] = [];
-  for (const [i, j] of topologyOf(shape).edges) addDirection(known, subtract(vertexOf(shape, j), vertexOf(shape, i)));
+  for (const [i, j] of topologyOf(shape).edges) {
+    const [from, to] = [vertexOf(shape, i), vertexOf(shape, j)];
+    addDirection(known, to[0] - from[0], to[1] - from[1], to[2] - from[2]);
+  }
   return known;
 };
 
@@ -40,7 +47,7 @@ const faceNormals = (shape: ConvexShape): readonly Vec3[] => {
     const v = subtract(vertexOf(shape, k), hub);
     const normal = cross(u, v);
     // A sliver's normal is noise; the faces around it carry the true ones.
-    if (length(normal) > ROUNDING_MM * (length(u) + length(v))) addDirection(known, normal);
+    if (length(normal) > ROUNDING_MM * (length(u) + length(v))) addDirection(known, normal[0], normal[1], normal[2]);
   }
   return known;
 };
@@ -73,7 +80,7 @@ const depthAlong = (a: ConvexShape, b: ConvexShape, direction: Vec3): Overlap =>
 const bothEdges = (a: ConvexShape, b: ConvexShape): readonly Vec3[] => {
   const known: Vec3[] = [];
   const edgesB = edgeDirections(b);
-  for (const e of edgeDirections(a)) for (const f of edgesB) addDirection(known, cross(e, f));
+  for (const e of edgeDirections(a)) for (const f of edgesB) addCross(known, e, f);
   return known;
 };
 
@@ -81,8 +88,7 @@ const bothEdges = (a: ConvexShape, b: ConvexShape): readonly Vec3[] => {
 const thinDirections = (a: ConvexShape, b: ConvexShape): readonly Vec3[] => {
   if (a.faces.length > 0 && b.faces.length > 0) return [];
   const known: Vec3[] = [...AXES];
-  for (const e of [...edgeDirections(a), ...edgeDirections(b)])
-    for (const axis of AXES) addDirection(known, cross(e, axis));
+  for (const e of [...edgeDirections(a), ...edgeDirections(b)]) for (const axis of AXES) addCross(known, e, axis);
   return known;
 };
 

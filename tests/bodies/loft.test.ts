@@ -172,6 +172,7 @@ describe('shellHolds', () => {
     );
     const random = seededRandom(SEED);
     let seen = 0;
+    let wrong = 0;
     for (let i = 0; i < 20000; i++) {
       // Half the points lie on the lines of the section, where a careless count goes wrong.
       const snap = (value: number): number => (random() < 0.5 ? Math.round(value / 50) * 50 : value);
@@ -186,8 +187,9 @@ describe('shellHolds', () => {
       if (onRing) continue;
       seen += 1;
       const want = point[0] > 0 && point[0] < 900 && polygonHolds(wheels, [point[1], point[2]]);
-      expect(shellHolds(prepared, point)).toBe(want);
+      if (shellHolds(prepared, point) !== want) wrong += 1;
     }
+    expect(wrong).toBe(0);
     expect(seen).toBeGreaterThan(15000);
   });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
-import { after, boxAt, type Pose, type Random, shift, turnAbout, type Vec3 } from '../../src/base/index.ts';
-import { boxShape, type ConvexShape, capsuleShape, shapeAt } from '../../src/bodies/index.ts';
+import { after, boxAt, type Pose, type Random, shift, turnAbout, unit, type Vec3 } from '../../src/base/index.ts';
+import { boxShape, type ConvexShape, capsuleShape, type Motion, shapeAt } from '../../src/bodies/index.ts';
 
 /** Laws run on this seed, so that a failure can be looked at again. */
 export const SEED = 20261;
@@ -36,3 +36,18 @@ export const someShape = (random: Random, reach: number): ConvexShape => {
 
 /** A seed as the arbitrary: the scene is built from it by the plain generator above. */
 export const anySeed: fc.Arbitrary<number> = fc.integer({ min: 1, max: 2 ** 31 - 1 });
+
+/** A slide or a turn somewhere within reach, forwards or backwards. */
+export const someMotion = (random: Random, reach: number): Motion => {
+  const direction = somePoint(random, 1);
+  if (random() < 0.5)
+    return {
+      kind: 'slide',
+      along: unit(direction),
+      fromMm: within(random, -reach, reach),
+      toMm: within(random, -reach, reach),
+    };
+  const fromRad = within(random, -3, 3);
+  const toRad = fromRad + within(random, -Math.PI * 2, Math.PI * 2);
+  return { kind: 'turn', point: somePoint(random, reach), axis: unit(direction), fromRad, toRad };
+};
