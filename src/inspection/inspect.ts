@@ -1,0 +1,47 @@
+import type { Design } from '../design/index.ts';
+import type { Finding, Inspection } from './finding.ts';
+import { type InspectionInput, makeJob } from './job.ts';
+import { orderFindings } from './order-findings.ts';
+import { RULE_IDS } from './rule-ids.ts';
+import { runRules } from './rules/index.ts';
+
+/** The finding's place in the design's list of what is let stand, by its rule and its parts. */
+export const findingKey = (rule: string, parts: readonly string[]): string => [rule, ...parts].join(' ');
+
+const withAccepted = (findings: readonly Finding[], design: Design): readonly Finding[] => {
+  const byKey = new Map(design.accepted.map((entry) => [findingKey(entry.rule, entry.parts), entry]));
+  return findings.map((finding) => {
+    const entry = byKey.get(findingKey(finding.rule, finding.parts));
+    return entry ? { ...finding, accepted: { who: entry.who, why: entry.why, on: entry.on } } : finding;
+  });
+};
+
+/**
+ * All checks of a design: what is wrong, what was measured, what each loading case weighs. Accepted findings stay in
+ * the list with their severity and who lets them stand. Ways out are left empty here; `findWaysOut` adds them.
+ */
+export const inspect = (input: InspectionInput): Inspection => {
+  const job = makeJob(input);
+  const verdicts = runRules(job);
+  return {
+    findings: orderFindings(
+      withAccepted(
+        verdicts.flatMap((verdict) => verdict.findings),
+        input.design,
+      ),
+    ),
+    measured: verdicts.flatMap((verdict) => verdict.measured),
+    cases: job.cases.flatMap(({ result }) => (result === null ? [] : [result])),
+    checked: {
+      rules: RULE_IDS.length,
+      bodies: job.standing.length,
+      pairs: verdicts.reduce((sum, verdict) => sum + verdict.pairs, 0),
+      movers: 0,
+      moverPairs: 0,
+    },
+  };
+};
+
+/** Stops that nobody has accepted: what keeps the packet from being released. */
+export const openStops = (inspection: Inspection): readonly Finding[] =>
+  inspection.findings.filter((finding) => finding.severity === 'stop' && finding.accepted === null);

@@ -1,0 +1,44 @@
+import type { Catalog, HouseRules } from '../catalog/index.ts';
+import type { Design } from '../design/index.ts';
+import type { CargoSpace } from '../envelope/index.ts';
+import type { FitOut } from '../fitout/index.ts';
+import { loadingCases, type SolvedCase, solveCase } from './loads/index.ts';
+import { type BodyPair, closePairs } from './pairs.ts';
+import { type StandingBody, type StandingVehicle, standingBodies, standingVehicle } from './standing.ts';
+
+/** What an inspection looks at. The cargo space is null while the survey does not make one. */
+export interface InspectionInput {
+  readonly design: Design;
+  readonly space: CargoSpace | null;
+  readonly fitout: FitOut;
+  readonly catalog: Catalog;
+  readonly rules: HouseRules;
+}
+
+/** The input with what several rules share, made once. */
+export interface Job extends InspectionInput {
+  readonly standing: readonly StandingBody[];
+  readonly vehicle: readonly StandingVehicle[];
+  /** Bodies of the cabinet that overlap, or stand closer to each other than any house rule asks. */
+  readonly pairs: readonly BodyPair[];
+  readonly cases: readonly SolvedCase[];
+  /** Half width at 95 % of a gap between the cabinet and the vehicle: survey, vehicle spread and build together. */
+  readonly gapUncertainty: number;
+}
+
+export const makeJob = (input: InspectionInput): Job => {
+  const { design, space, fitout, rules } = input;
+  const standing = standingBodies(fitout, space);
+  const reach = Math.max(rules.value('gap-moving-parts'), rules.value('gap-between-carcasses'));
+  return {
+    ...input,
+    standing,
+    vehicle: standingVehicle(space),
+    pairs: closePairs(standing, reach),
+    cases: loadingCases(design, fitout, rules).flatMap((load) => {
+      const solved = solveCase(design.vehicle, load);
+      return solved ? [solved] : [];
+    }),
+    gapUncertainty: rules.value('gap-sigma-factor') * Math.hypot(space?.sigmaMm ?? 0, rules.value('build-sigma')),
+  };
+};

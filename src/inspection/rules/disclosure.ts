@@ -1,0 +1,25 @@
+import type { Job } from '../job.ts';
+import { fittedItems } from '../loads/index.ts';
+import { found, type Limit, limitAt, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
+
+/** The lesser of the stated mass and the share of the gross rating; without a rating the stated mass. */
+const threshold = (job: Job): Limit => {
+  const mass = ruleLimit(job.rules, 'disclosure-mass-kg');
+  const share = ruleLimit(job.rules, 'disclosure-mass-share');
+  const { grossKg } = job.design.vehicle.ratings;
+  if (grossKg === null || share.value * grossKg >= mass.value) return mass;
+  return limitAt(share, share.value * grossKg, 'kg');
+};
+
+/**
+ * Mass of the cabinet with everything fixed in it, gear left out, from which rules in the United States ask for a label
+ * when it is added before the first sale. A note: whether it applies is for the shop to find out.
+ */
+export const disclosure = (job: Job): Verdict => {
+  const limit = threshold(job);
+  const kg = fittedItems(job.fitout, job.rules)
+    .filter((item) => item.what === 'cabinet')
+    .reduce((sum, item) => sum + item.kg, 0);
+  if (kg <= limit.value) return NOTHING;
+  return { ...NOTHING, findings: [found('disclosure', { severity: 'note', parts: [], value: kg, limit })] };
+};

@@ -1,0 +1,53 @@
+import type { Job } from '../job.ts';
+import { RULE_IDS, type RuleId } from '../rule-ids.ts';
+import type { Verdict } from '../verdict.ts';
+import { frontShare, frontUnload, sideToSide, stability, stabilityLoss } from './balance.ts';
+import { bodyBody } from './body-body.ts';
+import { bodyInSpace } from './body-in-space.ts';
+import { bodyObstacle } from './body-obstacle.ts';
+import { bodyZone } from './body-zone.ts';
+import { cabinetSolves } from './cabinet-solves.ts';
+import { carcassGap } from './carcass-gap.ts';
+import { disclosure } from './disclosure.ts';
+import { figuresMissing } from './figures-missing.ts';
+import { gearInRoom } from './gear-in-room.ts';
+import { gearUnplaced } from './gear-unplaced.ts';
+import { hatchClosed } from './hatch-closed.ts';
+import { movingGap } from './moving-gap.ts';
+import { partTooBig, partTooSmall } from './part-size.ts';
+import { frontAxle, payload, rearAxle } from './ratings.ts';
+import { spaceMissing, startValues } from './survey-state.ts';
+
+/** One check. It looks at the job and at nothing else, and says what it found and measured. */
+export type Rule = (job: Job) => Verdict;
+
+/** Every rule by its id: a new id asks here for its function, and in the room `says` for its words. */
+export const RULES: { readonly [Id in RuleId]: Rule } = {
+  'cabinet-solves': cabinetSolves,
+  'space-missing': spaceMissing,
+  'start-values': startValues,
+  'body-in-space': bodyInSpace,
+  'body-obstacle': bodyObstacle,
+  'body-zone': bodyZone,
+  'body-body': bodyBody,
+  'moving-gap': movingGap,
+  'carcass-gap': carcassGap,
+  'gear-in-room': gearInRoom,
+  'gear-unplaced': gearUnplaced,
+  'hatch-closed': hatchClosed,
+  payload,
+  'front-axle': frontAxle,
+  'rear-axle': rearAxle,
+  'side-to-side': sideToSide,
+  'front-unload': frontUnload,
+  'front-share': frontShare,
+  stability,
+  'stability-loss': stabilityLoss,
+  'figures-missing': figuresMissing,
+  disclosure,
+  'part-too-small': partTooSmall,
+  'part-too-big': partTooBig,
+};
+
+/** The verdict of every rule, in the order of the rule ids. */
+export const runRules = (job: Job): readonly Verdict[] => RULE_IDS.map((id) => RULES[id](job));

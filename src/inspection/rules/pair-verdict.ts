@@ -1,0 +1,72 @@
+import { compareMarks, compareText } from '../../base/index.ts';
+import type { Finding, Measured, Severity } from '../finding.ts';
+import type { BodyPair } from '../pairs.ts';
+import type { RuleId } from '../rule-ids.ts';
+import type { CabinetBody, StandingBody } from '../standing.ts';
+import { found, type Limit, measured, type Verdict } from '../verdict.ts';
+
+/** What a person asks about first. */
+const RANK: Readonly<Record<CabinetBody['kind'], number>> = {
+  gear: 0,
+  device: 1,
+  'plug-room': 2,
+  hardware: 3,
+  panel: 4,
+};
+
+const isBoard = ({ body }: StandingBody): boolean => body.kind === 'panel' || body.kind === 'hardware';
+
+/** Of two carcasses the carcass is named, within one the panel; gear and devices always by themselves. */
+const nameIn = (pair: BodyPair, standing: StandingBody): string =>
+  isBoard(standing) && pair.relation !== 'two-carcasses' ? standing.body.id : standing.subject;
+
+const ordered = (pair: BodyPair): readonly [StandingBody, StandingBody] => {
+  const rank =
+    RANK[pair.a.body.kind] - RANK[pair.b.body.kind] || compareMarks(nameIn(pair, pair.a), nameIn(pair, pair.b));
+  return rank <= 0 ? [pair.a, pair.b] : [pair.b, pair.a];
+};
+
+/**
+ * Findings and margins of a rule about pairs of cabinet bodies: of all pairs about the same two parts the closest one
+ * speaks. `severityOf` gives null for a pair that is as it should be.
+ */
+export const judgePairs = (
+  rule: RuleId,
+  pairs: readonly BodyPair[],
+  limitOf: (pair: BodyPair) => Limit,
+  severityOf: (pair: BodyPair, limit: Limit) => Severity | null,
+): Verdict => {
+  const worst = new Map<
+    string,
+    { readonly pair: BodyPair; readonly parts: readonly string[]; readonly limit: Limit }
+  >();
+  for (const pair of pairs) {
+    const parts = ordered(pair).map((standing) => nameIn(pair, standing));
+    const limit = limitOf(pair);
+    const before = worst.get(parts.join(' '));
+    if (!before || pair.gap.distance - limit.value < before.pair.gap.distance - before.limit.value)
+      worst.set(parts.join(' '), { pair, parts, limit });
+  }
+  const kept = [...worst].toSorted(([a], [b]) => compareText(a, b)).map(([, value]) => value);
+  const findings = kept.flatMap(({ pair, parts, limit }): readonly Finding[] => {
+    const severity = severityOf(pair, limit);
+    if (severity === null) return [];
+    const [first, second] = ordered(pair);
+    const facts = {
+      first: first.body.id,
+      firstName: first.body.name,
+      firstKind: first.body.kind,
+      second: second.body.id,
+      secondName: second.body.name,
+      secondKind: second.body.kind,
+      relation: pair.relation,
+    };
+    const at = [pair.gap.from, pair.gap.to] as const;
+    return [found(rule, { severity, parts, value: pair.gap.distance, limit, at, margin: 'gap', facts })];
+  });
+  const taken = kept.map(({ pair, parts, limit }): Measured => {
+    const at = [pair.gap.from, pair.gap.to] as const;
+    return measured(rule, { margin: 'gap', parts, value: pair.gap.distance, limit, sense: 'at least', at });
+  });
+  return { findings, measured: taken, pairs: pairs.length };
+};

@@ -1,0 +1,52 @@
+import { type Box, compareMarks } from '../base/index.ts';
+import { shapeBox } from '../bodies/index.ts';
+import type { CargoSpace, VehicleBody } from '../envelope/index.ts';
+import type { FitOut } from '../fitout/index.ts';
+
+export type CabinetBody = FitOut['bodies'][number];
+
+/** A body of the cabinet with what every rule asks about it. */
+export interface StandingBody {
+  readonly body: CabinetBody;
+  readonly box: Box;
+  /** The closure that it hangs on, or null. */
+  readonly closure: string | null;
+  /**
+   * What a person would move to cure it: the carcass for its panels and hardware, the item itself for gear and
+   * devices, the node it was mounted as for anything outside a carcass.
+   */
+  readonly subject: string;
+  /** Height of the underside of its carcass, or of the body itself outside a carcass. */
+  readonly underside: number;
+}
+
+/** A body of the vehicle with its box. */
+export interface StandingVehicle {
+  readonly body: VehicleBody;
+  readonly box: Box;
+}
+
+const subjectOf = (body: CabinetBody): string =>
+  body.carcass !== null && (body.kind === 'panel' || body.kind === 'hardware') ? body.carcass : body.origin;
+
+/** The bodies of the fit-out, in its order. Movers that name a closure hang on it. */
+export const standingBodies = (fitout: FitOut, space: CargoSpace | null): readonly StandingBody[] => {
+  const closures = new Set<string>(space?.closures.map((closure) => closure.id));
+  const boxed = fitout.bodies.map((body) => ({ body, box: shapeBox(body.shape) }));
+  const lowest = new Map<string, number>();
+  for (const { body, box } of boxed)
+    if (body.carcass !== null) lowest.set(body.carcass, Math.min(lowest.get(body.carcass) ?? Infinity, box.min[2]));
+  return boxed.map(({ body, box }) => ({
+    body,
+    box,
+    closure: body.mover !== null && closures.has(body.mover) ? body.mover : null,
+    subject: subjectOf(body),
+    underside: body.carcass === null ? box.min[2] : (lowest.get(body.carcass) ?? box.min[2]),
+  }));
+};
+
+export const standingVehicle = (space: CargoSpace | null): readonly StandingVehicle[] =>
+  (space?.bodies ?? []).map((body) => ({ body, box: shapeBox(body.shape) }));
+
+/** Ids in the one order in which a finding names equals. */
+export const inOrder = (ids: readonly string[]): readonly string[] => ids.toSorted(compareMarks);
