@@ -5,6 +5,8 @@ export { Chip, ToggleChip } from './chip.tsx';
 export { type Choice, ChoiceField, type ChoiceFieldProps } from './choice-field.tsx';
 export { classNames } from './class-names.ts';
 export { Dialog } from './dialog.tsx';
+export { Dimension } from './dimension.tsx';
+export { DrawingBoard } from './drawing-board.tsx';
 export { Field, type FieldFrame } from './field.tsx';
 export { Heading } from './heading.tsx';
 export { Figure, Length, Mass, splitFraction } from './length.tsx';
@@ -16,6 +18,7 @@ export {
   type NumberFieldProps,
   readNumberDraft,
 } from './number-field.tsx';
+export { type Quantity, quantityOf, quantityText } from './quantity.ts';
 export { Segment } from './segment.tsx';
 export { SeverityMark } from './severity-mark.tsx';
 export { Row, Table, tableStyles } from './table.tsx';

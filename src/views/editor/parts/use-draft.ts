@@ -63,6 +63,8 @@ export const useDraft = <T>({ shown, read, commit, nudged }: DraftRules<T>) => {
     error,
     input: {
       value: draft ?? shown,
+      // Undo belongs to the typed text while there is one, and to the design otherwise.
+      'data-draft': draft !== null,
       onChange: (event: ChangeEvent<HTMLInputElement>): void => setDraft(event.target.value),
       onBlur: (): void => {
         settle();

@@ -1,0 +1,90 @@
+import { type Design, designNodes, type NodeKind } from '../../../design/index.ts';
+import type { FitOut } from '../../../fitout/index.ts';
+import type { Finding, Severity } from '../../../inspection/index.ts';
+import type { StepName } from '../state/store.ts';
+import type { Judgement } from '../worker/api.ts';
+
+/** What a step says of itself: how much is done, and what stands against it. */
+export interface StepFact {
+  readonly step: StepName;
+  readonly says: string;
+  readonly against: Readonly<Record<Severity, number>>;
+}
+
+const STEP_OF_KIND: Readonly<Partial<Record<NodeKind, StepName>>> = {
+  gear: 'gear',
+  carcass: 'cabinet',
+  opening: 'cabinet',
+  device: 'cabinet',
+  mount: 'cabinet',
+};
+
+export const STEP_TITLES: Readonly<Record<StepName, string>> = {
+  survey: 'Survey',
+  gear: 'Gear',
+  cabinet: 'Cabinet',
+  inspect: 'Inspect',
+  shop: 'Shop',
+  review: 'Review',
+};
+
+/** The node that a solved part comes from: `opening-4/side-left` → `opening-4`. */
+export const nodeOfPart = (part: string): string => part.split('/')[0] ?? part;
+
+/** The steps at which a finding can be cleared: by the kind of what it is about. Every finding stands at Inspect too. */
+export const stepsOfFinding = (kinds: ReadonlyMap<string, NodeKind>, finding: Finding): ReadonlySet<StepName> => {
+  const steps = finding.parts.flatMap((part) => {
+    const kind = kinds.get(nodeOfPart(part));
+    const step = kind && STEP_OF_KIND[kind];
+    return step ? [step] : [];
+  });
+  return new Set([...steps.slice(0, 1), 'inspect']);
+};
+
+const plural = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
+
+const says = (step: StepName, design: Design, fitOut: FitOut, judgement: Judgement | null): string => {
+  const placed = design.gear.filter((gear) => gear.place !== null).length;
+  switch (step) {
+    case 'survey':
+      return design.survey.stations.length === 0
+        ? 'not measured yet'
+        : plural(design.survey.stations.length, 'station');
+    case 'gear':
+      return design.gear.length === 0 ? 'no gear yet' : `${placed} of ${design.gear.length} stowed`;
+    case 'cabinet':
+      return fitOut.carcasses.length === 0
+        ? 'nothing built yet'
+        : plural(fitOut.carcasses.length, 'carcass', 'carcasses');
+    case 'inspect':
+      return judgement === null ? 'not inspected yet' : plural(judgement.inspection.measured.length, 'check');
+    case 'shop':
+      return fitOut.panels.length === 0 ? 'nothing to cut yet' : plural(fitOut.panels.length, 'panel');
+    case 'review':
+      return 'draft, not sent';
+  }
+};
+
+/** The facts of all six steps. Accepted findings no longer stand against a step. */
+export const stepFacts = (
+  steps: readonly StepName[],
+  design: Design,
+  fitOut: FitOut,
+  judgement: Judgement | null,
+): readonly StepFact[] => {
+  const kinds = new Map<string, NodeKind>(designNodes(design).map((node) => [node.id, node.kind]));
+  const open = (judgement?.inspection.findings ?? [])
+    .filter((finding) => finding.accepted === null)
+    .map((finding) => ({ severity: finding.severity, at: stepsOfFinding(kinds, finding) }));
+  const spaceFails = judgement !== null && !judgement.space.ok && design.survey.stations.length > 0;
+  return steps.map((step) => {
+    const count = (severity: Severity): number =>
+      open.filter((finding) => finding.severity === severity && finding.at.has(step)).length;
+    const own = step === 'survey' && spaceFails ? 1 : step === 'cabinet' ? fitOut.problems.length : 0;
+    return {
+      step,
+      says: says(step, design, fitOut, judgement),
+      against: { stop: count('stop') + own, caution: count('caution'), note: count('note') },
+    };
+  });
+};

@@ -1,0 +1,148 @@
+import { addSurveyItem, CLOSURE_KINDS, type Closure, changeSurveyItem } from '../../../../design/index.ts';
+import { Button, ChoiceField, LengthField, NumberField, TextField } from '../../parts/index.ts';
+import { useAdd } from '../../state/use-add.ts';
+import { useEditor, useEditorParts } from '../../state/use-editor.ts';
+import { useUnits } from '../../state/use-units.ts';
+import styles from '../sheet.module.css';
+import { ItemCard } from './item-card.tsx';
+import { OpeningAngle } from './opening-angle.tsx';
+import { OutlineFields, PointFields } from './solid-fields.tsx';
+
+const words = (id: string): string => id.replace(/-/g, ' ');
+const choices = <V extends string>(values: readonly V[]) => values.map((value) => ({ value, label: words(value) }));
+
+const OUTWARD: readonly Closure['outward'][] = ['rear', 'left', 'right'];
+const HANGS: readonly Closure['hangs'][] = ['down', 'up', 'left', 'right', 'forward', 'rearward'];
+
+const ClosureFields = ({ closure }: { readonly closure: Closure }) => {
+  const edit = useEditor((editor) => editor.edit);
+  const closures = useEditor((editor) => editor.history.design.survey.closures);
+  const units = useUnits();
+  const change = (label: string, part: Partial<Omit<Closure, 'id'>>): void =>
+    edit(label, (design) => changeSurveyItem(design, 'closures', closure.id, part));
+  const { hinge } = closure;
+  return (
+    <div className={styles.group}>
+      <div className={styles.fields}>
+        <TextField label="Name" value={closure.name} onCommit={(name) => change('name a closure', { name })} />
+        <ChoiceField
+          label="Kind"
+          value={closure.kind}
+          choices={choices(CLOSURE_KINDS)}
+          onCommit={(kind) => change('change a closure', { kind })}
+        />
+        <NumberField
+          label="Opens by"
+          value={closure.opensDeg}
+          unit="°"
+          min={1}
+          max={270}
+          onCommit={(opensDeg) => change('change how far a closure opens', { opensDeg })}
+        />
+        <LengthField
+          label="Thickness"
+          valueMm={closure.thicknessMm}
+          units={units}
+          min={1}
+          onCommit={(thicknessMm) => change('change a closure', { thicknessMm })}
+        />
+        <ChoiceField
+          label="Looks out to the"
+          value={closure.outward}
+          choices={choices(OUTWARD)}
+          onCommit={(outward) => change('change a closure', { outward })}
+        />
+        <ChoiceField
+          label="Hangs from the hinge"
+          value={closure.hangs}
+          choices={choices(HANGS)}
+          onCommit={(hangs) => change('change a closure', { hangs })}
+        />
+        <ChoiceField
+          label="Part of"
+          value={closure.carriedBy ?? ''}
+          choices={[
+            { value: '', label: 'the vehicle' },
+            ...closures
+              .filter((one) => one.id !== closure.id)
+              .map((one) => ({ value: one.id as string, label: one.name })),
+          ]}
+          onCommit={(id) =>
+            change('change what a closure is part of', { carriedBy: closures.find((one) => one.id === id)?.id ?? null })
+          }
+        />
+      </div>
+      <div className={styles.fields}>
+        <PointFields
+          label="Hinge line from"
+          at={hinge.from}
+          onCommit={(from) => change('move a hinge line', { hinge: { ...hinge, from } })}
+        />
+        <PointFields
+          label="Hinge line to"
+          at={hinge.to}
+          onCommit={(to) => change('move a hinge line', { hinge: { ...hinge, to } })}
+        />
+      </div>
+      <OutlineFields
+        label="Inner trim when closed"
+        axes={['from the hinge', 'into the cargo space']}
+        points={closure.innerProfile}
+        least={2}
+        onCommit={(points) =>
+          change('change the inner trim of a closure', { innerProfile: points.map(([a, b]) => [a, b] as const) })
+        }
+      />
+    </div>
+  );
+};
+
+const START: Omit<Closure, 'id'> = {
+  name: 'hatch',
+  kind: 'lift-hatch',
+  hinge: { from: [20, -600, 950], to: [20, 600, 950] },
+  outward: 'rear',
+  hangs: 'down',
+  innerProfile: [
+    [0, 0],
+    [400, -60],
+    [930, -50],
+  ],
+  thicknessMm: 50,
+  opensDeg: 85,
+  carriedBy: null,
+};
+
+/** Hatch, tailgate, doors: hinge line, travel and inner trim, and how far each stands open now. */
+export const Closures = () => {
+  const add = useAdd();
+  const { closures } = useEditorParts((editor) => ({
+    closures: editor.history.design.survey.closures,
+  }));
+  return (
+    <>
+      <p className={styles.soft}>Opening a closure here swings it in the bay; it is not part of the design.</p>
+      <ul className={styles.group}>
+        {closures.map((closure) => (
+          <ItemCard
+            key={closure.id}
+            list="closures"
+            id={closure.id}
+            name={closure.name}
+            about={`${words(closure.kind)}, opens ${closure.opensDeg}°`}
+          >
+            <ClosureFields closure={closure} />
+          </ItemCard>
+        ))}
+      </ul>
+      {closures.map((closure) => (
+        <OpeningAngle key={closure.id} closure={closure} />
+      ))}
+      <div className={styles.bar}>
+        <Button onClick={() => add('add a closure', (design) => addSurveyItem(design, 'closures', START))}>
+          Add a closure
+        </Button>
+      </div>
+    </>
+  );
+};

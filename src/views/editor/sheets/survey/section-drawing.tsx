@@ -1,0 +1,204 @@
+import { type PointerEvent, useMemo, useRef } from 'react';
+import type { Vec2 } from '../../../../base/index.ts';
+import { changeSurveyItem, type Station } from '../../../../design/index.ts';
+import { Dimension, DrawingBoard } from '../../parts/index.ts';
+import { useEditor, useEditorParts } from '../../state/use-editor.ts';
+import { useUnits } from '../../state/use-units.ts';
+import { OutlineShape } from './outline-shape.tsx';
+import { boxOutline, carcassBox, FROM_REAR, outlineOf, solidStandsAt } from './outlines.ts';
+import { type Side, withCoordinate } from './section-points.ts';
+import { showRow, useSurveyView } from './view.ts';
+
+const across = (side: Side, out: number): number => (side === 'left' ? -out : out);
+
+const ring = ({ left, right }: Station): readonly Vec2[] => [
+  ...left.map(([out, up]): Vec2 => [across('left', out), up]),
+  ...right.toReversed().map(([out, up]): Vec2 => [across('right', out), up]),
+];
+
+interface PointHandleProps {
+  readonly station: Station;
+  readonly side: Side;
+  readonly row: number;
+  readonly held: boolean;
+}
+
+const roundMm = (mm: number): number => Math.round(mm);
+
+/** A point that can be dragged; the table beside the drawing does the same by keyboard. */
+const PointHandle = ({ station, side, row, held }: PointHandleProps) => {
+  const { beginGesture, previewGesture, commitGesture, cancelGesture } = useEditorParts((editor) => ({
+    beginGesture: editor.beginGesture,
+    previewGesture: editor.previewGesture,
+    commitGesture: editor.commitGesture,
+    cancelGesture: editor.cancelGesture,
+  }));
+  const dragging = useRef(false);
+  const point = station[side][row];
+  if (!point) return null;
+  const onMove = (event: PointerEvent<SVGCircleElement>): void => {
+    const svg = event.currentTarget.ownerSVGElement;
+    const matrix = svg?.getScreenCTM()?.inverse();
+    if (!dragging.current || !matrix) return;
+    const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix);
+    const out = roundMm(Math.max(0, side === 'left' ? -at.x : at.x));
+    previewGesture((design) => {
+      const before = design.survey.stations.find((one) => one.id === station.id);
+      if (!before) return design;
+      const moved = withCoordinate(withCoordinate(before[side], row, 0, out), row, 1, roundMm(-at.y));
+      return changeSurveyItem(design, 'stations', station.id, { [side]: moved });
+    });
+  };
+  return (
+    <circle
+      cx={across(side, point[0])}
+      cy={-point[1]}
+      r={held ? 13 : 9}
+      fill={held ? 'var(--petrol)' : 'var(--sheet)'}
+      stroke="var(--petrol)"
+      strokeWidth={2}
+      vectorEffect="non-scaling-stroke"
+      style={{ cursor: 'grab', touchAction: 'none' }}
+      onPointerDown={(event) => {
+        event.currentTarget.setPointerCapture(event.pointerId);
+        dragging.current = true;
+        showRow(row);
+        beginGesture();
+      }}
+      onPointerMove={onMove}
+      onPointerUp={() => {
+        dragging.current = false;
+        commitGesture('move a point of the section');
+      }}
+      onPointerCancel={() => {
+        dragging.current = false;
+        cancelGesture();
+      }}
+    />
+  );
+};
+
+const Around = ({ x }: { readonly x: number }) => {
+  const { survey, carcasses } = useEditorParts((editor) => ({
+    survey: editor.history.design.survey,
+    carcasses: editor.fitOut.carcasses,
+  }));
+  const boxes = useMemo(() => carcasses.map((carcass) => ({ id: carcass.id, box: carcassBox(carcass) })), [carcasses]);
+  return (
+    <>
+      {survey.zones
+        .filter((zone) => solidStandsAt(zone.solid, x))
+        .map((zone) => (
+          <OutlineShape
+            key={zone.id}
+            outline={outlineOf(zone.solid, FROM_REAR)}
+            fill="var(--caution-soft)"
+            stroke="var(--caution)"
+            strokeDasharray="4 3"
+          />
+        ))}
+      {boxes
+        .filter(({ box }) => box.min[0] <= x && x <= box.max[0])
+        .map(({ id, box }) => (
+          <OutlineShape
+            key={id}
+            outline={boxOutline(box.min, box.max, FROM_REAR)}
+            fill="none"
+            stroke="var(--line-2)"
+            strokeDasharray="7 4"
+          />
+        ))}
+      {survey.obstacles
+        .filter((obstacle) => solidStandsAt(obstacle.solid, x))
+        .map((obstacle) => (
+          <OutlineShape
+            key={obstacle.id}
+            outline={outlineOf(obstacle.solid, FROM_REAR)}
+            fill="var(--line)"
+            stroke="var(--ink-2)"
+          />
+        ))}
+    </>
+  );
+};
+
+const extent = (points: readonly Vec2[]) => {
+  const xs = points.map((point) => point[0]);
+  const ys = points.map((point) => point[1]);
+  return { left: Math.min(...xs), right: Math.max(...xs), low: Math.min(...ys), high: Math.max(...ys) };
+};
+
+/** The section at one station in true scale, seen from the rear, with what stands there. */
+export const SectionDrawing = ({ station }: { readonly station: Station }) => {
+  const units = useUnits();
+  const { row } = useSurveyView();
+  const aperture = useEditor((editor) => editor.history.design.survey.aperture);
+  const corners = ring(station);
+  if (corners.length < 3) return <p>Fewer than three points: the section cannot be drawn yet.</p>;
+  const around = extent(corners);
+  return (
+    <DrawingBoard
+      label={`Section at ${station.id}, seen from the rear`}
+      from={[around.left - 130, Math.min(0, around.low) - 110]}
+      to={[around.right + 190, around.high + 50]}
+      tallest={330}
+    >
+      {(text) => (
+        <>
+          <polygon
+            points={corners.map(([x, y]) => `${x},${-y}`).join(' ')}
+            fill="var(--field)"
+            stroke="var(--ink)"
+            strokeWidth={1.6}
+            vectorEffect="non-scaling-stroke"
+          />
+          {station.xMm === 0 && aperture ? (
+            <polygon
+              points={aperture.map(([y, z]) => `${-y},${-z}`).join(' ')}
+              fill="none"
+              stroke="var(--ink-2)"
+              strokeDasharray="2 3"
+              vectorEffect="non-scaling-stroke"
+            />
+          ) : null}
+          <Around x={station.xMm} />
+          <line
+            x1={0}
+            x2={0}
+            y1={-around.high - 20}
+            y2={-around.low + 20}
+            stroke="var(--line-2)"
+            strokeDasharray="12 3 2 3"
+            vectorEffect="non-scaling-stroke"
+          />
+          <Dimension
+            from={[around.left, around.low]}
+            to={[around.right, around.low]}
+            offset={-70}
+            text={text}
+            units={units}
+          />
+          <Dimension
+            from={[around.right, around.low]}
+            to={[around.right, around.high]}
+            offset={-70}
+            text={text}
+            units={units}
+          />
+          {(['left', 'right'] as const).map((side) =>
+            station[side].map((_, i) => (
+              <PointHandle
+                // biome-ignore lint/suspicious/noArrayIndexKey: a point is known by its place in the list
+                key={`${side}${i}`}
+                station={station}
+                side={side}
+                row={i}
+                held={row === i}
+              />
+            )),
+          )}
+        </>
+      )}
+    </DrawingBoard>
+  );
+};

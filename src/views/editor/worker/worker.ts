@@ -1,0 +1,41 @@
+import { expose } from 'comlink';
+import wasmAddress from 'manifold-3d/manifold.wasm?url';
+import { loadSolids } from '../../../bodies/index.ts';
+import { standardCatalog } from '../../../catalog/index.ts';
+import type { Design } from '../../../design/index.ts';
+import { createFlow, type Flow } from '../../../flow.ts';
+import type { Inspection } from '../../../inspection/index.ts';
+import type { Engine, Judgement } from './api.ts';
+import { shareUnchanged } from './share.ts';
+
+let flow: Promise<Flow> | null = null;
+let last: Design | null = null;
+
+const theFlow = (): Promise<Flow> => {
+  flow ??= loadSolids(() => wasmAddress).then((solids) => createFlow({ catalog: standardCatalog(), solids }));
+  return flow;
+};
+
+const answer = async (
+  copy: Design,
+  edit: number,
+  judge: (flow: Flow, design: Design) => Inspection,
+): Promise<Judgement> => {
+  const ready = await theFlow();
+  const began = performance.now();
+  const design = shareUnchanged(last, copy);
+  last = design;
+  const space = ready.space(design);
+  const inspection = judge(ready, design);
+  return { edit, space, inspection, ms: performance.now() - began };
+};
+
+const engine: Engine = {
+  start: async () => {
+    await theFlow();
+  },
+  judge: (design, edit) => answer(design, edit, (ready, shared) => ready.inspection(shared)),
+  judgeWithWaysOut: (design, edit) => answer(design, edit, (ready, shared) => ready.inspectionWithWaysOut(shared)),
+};
+
+expose(engine);
