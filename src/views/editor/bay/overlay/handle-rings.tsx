@@ -1,0 +1,51 @@
+import { useMemo } from 'react';
+import type { Vec3 } from '../../../../base/index.ts';
+import type { CargoSpace } from '../../../../envelope/index.ts';
+import type { FitOut, Mover } from '../../../../fitout/index.ts';
+import { useEditorParts } from '../../state/use-editor.ts';
+import { closureGrip, gripOf } from '../marks/front.ts';
+import { allMovers, shownShares } from '../motion/all-movers.ts';
+import type { BayTools } from '../pointer/bay-tools.ts';
+import { HandleRing } from './handle-ring.tsx';
+
+interface HandleRingsProps {
+  readonly tools: BayTools;
+  readonly space: CargoSpace | null;
+  readonly onHold: (mover: string | null) => void;
+}
+
+/** Ids that belong to a mover: its own, its node's, and those of everything that it carries. */
+const carriedIds = (fitOut: FitOut, mover: Mover): ReadonlySet<string> => {
+  const parts = [...fitOut.panels, ...fitOut.bodies].filter((part) => part.mover === mover.id);
+  return new Set([mover.id, mover.origin, ...parts.flatMap((part) => [part.id, part.origin])]);
+};
+
+/** A ring for every mover; those of what is pointed at or selected show, the others come out when they are tabbed to. */
+export const HandleRings = ({ tools, space, onHold }: HandleRingsProps) => {
+  const { fitOut, shares, selection, hover } = useEditorParts((editor) => ({
+    fitOut: editor.fitOut,
+    shares: editor.shares,
+    selection: editor.selection,
+    hover: editor.hover,
+  }));
+  const held = useMemo(
+    () =>
+      allMovers(fitOut, space).flatMap((mover) => {
+        const grip: Vec3 | null = gripOf(fitOut, mover.id) ?? closureGrip(space, mover.id);
+        return grip ? [{ mover, grip, ids: carriedIds(fitOut, mover) }] : [];
+      }),
+    [fitOut, space],
+  );
+  const shown = shownShares(shares, space);
+  return held.map(({ mover, grip, ids }) => (
+    <HandleRing
+      key={mover.id}
+      tools={tools}
+      mover={mover}
+      grip={grip}
+      share={shown[mover.id] ?? 0}
+      lit={(hover !== null && ids.has(hover)) || selection.some((id) => ids.has(id))}
+      onHold={onHold}
+    />
+  ));
+};

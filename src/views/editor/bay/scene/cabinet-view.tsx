@@ -1,0 +1,64 @@
+import { useThree } from '@react-three/fiber';
+import { useEffect, useMemo } from 'react';
+import type { BufferGeometry } from 'three';
+import type { Catalog } from '../../../../catalog/index.ts';
+import { useEditorParts } from '../../state/use-editor.ts';
+import type { SceneColours } from '../scene-colours.ts';
+import { buildSolids, isBare, type RigidSolids } from '../solids/build-solids.ts';
+import { FINISHES, type Finish } from '../solids/paints.ts';
+import type { Stage } from '../stage.ts';
+import { lineGeometry, meshGeometry, triangulate } from './geometry.ts';
+import type { Materials } from './materials.ts';
+import { MovingGroup } from './moving-group.tsx';
+
+interface Loaded {
+  readonly mover: string | null;
+  readonly meshes: readonly (readonly [Finish, BufferGeometry])[];
+  readonly lines: BufferGeometry;
+}
+
+const loaded = (solids: RigidSolids): Loaded => ({
+  mover: solids.mover,
+  meshes: FINISHES.filter((finish) => !isBare(solids.meshes[finish])).map(
+    (finish) => [finish, meshGeometry(solids.meshes[finish])] as const,
+  ),
+  lines: lineGeometry(solids.lines),
+});
+
+const unload = (groups: readonly Loaded[]): void => {
+  for (const { meshes, lines } of groups) {
+    for (const [, geometry] of meshes) geometry.dispose();
+    lines.dispose();
+  }
+};
+
+interface CabinetViewProps {
+  readonly stage: Stage;
+  readonly catalog: Catalog;
+  readonly materials: Materials;
+  readonly colours: SceneColours;
+}
+
+/** Panels, gear, devices and hardware, each group where its mover stands. */
+export const CabinetView = ({ stage, catalog, materials, colours }: CabinetViewProps) => {
+  const { fitOut, gear } = useEditorParts((editor) => ({ fitOut: editor.fitOut, gear: editor.history.design.gear }));
+  const gl = useThree((state) => state.gl);
+  const groups = useMemo(
+    () => buildSolids({ fitOut, gear, catalog, triangulate }).map(loaded),
+    [fitOut, gear, catalog],
+  );
+  useEffect(() => {
+    gl.shadowMap.needsUpdate = true;
+    return () => unload(groups);
+  }, [groups, gl]);
+  return groups.map(({ mover, meshes, lines }) => (
+    <MovingGroup key={mover ?? 'still'} stage={stage} mover={mover}>
+      {meshes.map(([finish, geometry]) => (
+        <mesh key={finish} geometry={geometry} material={materials[finish]} castShadow receiveShadow />
+      ))}
+      <lineSegments geometry={lines}>
+        <lineBasicMaterial color={colours.ink} transparent opacity={colours.inkShare} />
+      </lineSegments>
+    </MovingGroup>
+  ));
+};

@@ -1,0 +1,120 @@
+import { DoubleSide, FrontSide } from 'three';
+import type { CargoSpace } from '../../../../envelope/index.ts';
+import type { SceneColours } from '../scene-colours.ts';
+import { pushConvex } from '../solids/convex-solid.ts';
+import { emptyMesh, type LineData } from '../solids/mesh-data.ts';
+import { fullLight } from '../solids/shade.ts';
+import type { Stage } from '../stage.ts';
+import { skinFaces } from '../vehicle/skin-faces.ts';
+import { lengthwiseLines, stationRings } from '../vehicle/vehicle-lines.ts';
+import { facesGeometry, lineGeometry, meshGeometry } from './geometry.ts';
+import { MovingGroup } from './moving-group.tsx';
+import { useDisposed } from './use-disposed.ts';
+
+interface PartProps {
+  readonly space: CargoSpace;
+  readonly colours: SceneColours;
+}
+
+const Shell = ({ space, colours }: PartProps) => {
+  const rings = useDisposed(() => lineGeometry(stationRings(space.sections)), [space]);
+  const lengthwise = useDisposed(() => lineGeometry(lengthwiseLines(space.sections)), [space]);
+  const floor = useDisposed(() => facesGeometry(skinFaces(space.skin).floor), [space]);
+  const walls = useDisposed(() => facesGeometry(skinFaces(space.skin).walls), [space]);
+  return (
+    <>
+      <mesh geometry={walls} renderOrder={-2}>
+        <meshLambertMaterial
+          color={colours.wall}
+          transparent
+          opacity={colours.wallShare}
+          depthWrite={false}
+          side={FrontSide}
+        />
+      </mesh>
+      <mesh geometry={floor} receiveShadow>
+        <meshLambertMaterial color={colours.floor} side={DoubleSide} polygonOffset polygonOffsetFactor={2} />
+      </mesh>
+      <lineSegments geometry={rings}>
+        <lineBasicMaterial color={colours.vehicleLine} />
+      </lineSegments>
+      <lineSegments geometry={lengthwise}>
+        <lineBasicMaterial color={colours.vehicleFaint} />
+      </lineSegments>
+    </>
+  );
+};
+
+interface SolidsProps extends PartProps {
+  readonly stage: Stage;
+  readonly bodies: CargoSpace['bodies'];
+  readonly closure: string | null;
+}
+
+/** Obstacles and closures as quiet bodies; a closure is let through so that it never hides the cabinet. */
+const VehicleSolids = ({ stage, bodies, closure, colours, space }: SolidsProps) => {
+  const made = (what: 'mesh' | 'lines') => {
+    const mesh = emptyMesh();
+    const lines: LineData = [];
+    for (const body of bodies) pushConvex(body.shape, { mesh, lines, colour: [1, 1, 1], shadeAt: fullLight });
+    return what === 'mesh' ? meshGeometry(mesh) : lineGeometry(lines);
+  };
+  const mesh = useDisposed(() => made('mesh'), [space, closure]);
+  const lines = useDisposed(() => made('lines'), [space, closure]);
+  const still = closure === null;
+  return (
+    <MovingGroup stage={stage} mover={closure}>
+      <mesh geometry={mesh} renderOrder={still ? 0 : 2} receiveShadow={still}>
+        <meshLambertMaterial
+          color={colours.obstacle}
+          transparent={!still}
+          opacity={still ? 1 : 0.55}
+          depthWrite={still}
+          side={DoubleSide}
+        />
+      </mesh>
+      <lineSegments geometry={lines}>
+        <lineBasicMaterial color={colours.vehicleLine} />
+      </lineSegments>
+    </MovingGroup>
+  );
+};
+
+const Zones = ({ space, colours }: PartProps) => {
+  const lines = useDisposed(() => {
+    const drawn: LineData = [];
+    for (const zone of space.zones)
+      pushConvex(zone.shape, { mesh: emptyMesh(), lines: drawn, colour: [1, 1, 1], shadeAt: fullLight });
+    return lineGeometry(drawn);
+  }, [space]);
+  return (
+    <lineSegments geometry={lines}>
+      <lineBasicMaterial color={colours.zone} transparent opacity={0.35} />
+    </lineSegments>
+  );
+};
+
+interface VehicleViewProps extends PartProps {
+  readonly stage: Stage;
+}
+
+/** The vehicle from its survey: a quiet line drawing that the cabinet stands in. */
+export const VehicleView = ({ space, stage, colours }: VehicleViewProps) => {
+  const carriers = [null, ...space.closures.map((closure) => closure.id)];
+  return (
+    <>
+      <Shell space={space} colours={colours} />
+      <Zones space={space} colours={colours} />
+      {carriers.map((closure) => (
+        <VehicleSolids
+          key={closure ?? 'still'}
+          space={space}
+          stage={stage}
+          colours={colours}
+          closure={closure}
+          bodies={space.bodies.filter((body) => body.closure === closure)}
+        />
+      ))}
+    </>
+  );
+};

@@ -1,0 +1,108 @@
+import { add, cross, length, scale, subtract, unit, type Vec3 } from '../../../../base/index.ts';
+import type { ConvexShape } from '../../../../bodies/index.ts';
+import { type Colour, flatNormal, type LineData, type MeshData, pushLine, pushTriangles } from './mesh-data.ts';
+
+export interface BodyPaint {
+  readonly mesh: MeshData;
+  readonly lines: LineData | null;
+  readonly colour: Colour;
+  readonly shadeAt: (point: Vec3, normal: Vec3) => number;
+}
+
+const pushFlatFace = (corners: readonly Vec3[], paint: BodyPaint): void => {
+  const normal = flatNormal(corners);
+  if (!normal) return;
+  const fan = corners.slice(2).map((_, i) => [0, i + 1, i + 2] as const);
+  const drawn = corners.map((at) => ({ at, uv: [0, 0] as const, shade: paint.shadeAt(at, normal) }));
+  pushTriangles(paint.mesh, drawn, fan, normal, paint.colour);
+};
+
+/** Sides of a round bar, and rings of its round ends. */
+const SIDES = 18;
+const END_RINGS = 4;
+
+/** Two unit vectors across `axis`. */
+export const acrossAxes = (axis: Vec3): readonly [Vec3, Vec3] => {
+  const helper: Vec3 = Math.abs(axis[2]) < 0.9 ? [0, 0, 1] : [1, 0, 0];
+  const first = unit(cross(helper, axis));
+  return [first, cross(axis, first)];
+};
+
+/** A surface of revolution about a line: rings of [along, radius] from one end to the other. */
+export const pushTurned = (
+  from: Vec3,
+  axis: Vec3,
+  rings: readonly (readonly [number, number])[],
+  paint: BodyPaint,
+): void => {
+  const [p, q] = acrossAxes(axis);
+  const at = (along: number, radius: number, side: number): Vec3 => {
+    const angle = (2 * Math.PI * side) / SIDES;
+    const out = add(scale(p, Math.cos(angle) * radius), scale(q, Math.sin(angle) * radius));
+    return add(add(from, scale(axis, along)), out);
+  };
+  rings.slice(1).forEach(([along, radius], i) => {
+    const [alongBefore, radiusBefore] = rings[i] ?? [along, radius];
+    const slope = Math.hypot(along - alongBefore, radius - radiusBefore) || 1;
+    const lean = (radiusBefore - radius) / slope;
+    const steep = (along - alongBefore) / slope;
+    for (let side = 0; side < SIDES; side++) {
+      const normalAt = (s: number): Vec3 => {
+        const angle = (2 * Math.PI * s) / SIDES;
+        const out = add(scale(p, Math.cos(angle)), scale(q, Math.sin(angle)));
+        return add(scale(out, steep), scale(axis, lean));
+      };
+      const corners: readonly (readonly [Vec3, Vec3])[] = [
+        [at(alongBefore, radiusBefore, side), normalAt(side)],
+        [at(alongBefore, radiusBefore, side + 1), normalAt(side + 1)],
+        [at(along, radius, side + 1), normalAt(side + 1)],
+        [at(along, radius, side), normalAt(side)],
+      ];
+      for (const index of [0, 1, 2, 0, 2, 3]) {
+        const [point, normal] = corners[index] ?? [from, axis];
+        paint.mesh.positions.push(...point);
+        paint.mesh.normals.push(...normal);
+        paint.mesh.uvs.push(0, 0);
+        paint.mesh.colours.push(...scale(paint.colour, paint.shadeAt(point, normal)));
+      }
+    }
+  });
+  if (!paint.lines) return;
+  for (const [along, radius] of [rings[0], rings.at(-1)].filter((ring) => ring !== undefined))
+    if (radius > 0)
+      for (let side = 0; side < SIDES; side++)
+        pushLine(paint.lines, at(along, radius, side), at(along, radius, side + 1));
+};
+
+/** Rings of a bar of the length and radius with round ends, from −radius to length + radius. */
+export const roundEnds = (long: number, radius: number): readonly (readonly [number, number])[] => {
+  const quarter = Array.from({ length: END_RINGS + 1 }, (_, i) => (i / END_RINGS) * (Math.PI / 2));
+  const near = quarter.map((angle) => [-Math.cos(angle) * radius, Math.sin(angle) * radius] as const);
+  const far = quarter.map((angle) => [long + Math.sin(angle) * radius, Math.cos(angle) * radius] as const);
+  return [...near, ...far];
+};
+
+/** Adds a convex body: flat faces as they are, bars and balls turned round their line. */
+export const pushConvex = (shape: ConvexShape, paint: BodyPaint): void => {
+  if (shape.faces.length === 0) {
+    const [from, to = from] = shape.vertices;
+    if (!from || !to || !(shape.radius > 0)) return;
+    const long = length(subtract(to, from));
+    const axis: Vec3 = long > 0 ? unit(subtract(to, from)) : [0, 0, 1];
+    pushTurned(from, axis, roundEnds(long, shape.radius), { ...paint, lines: null });
+    return;
+  }
+  const drawn = new Set<string>();
+  for (const face of shape.faces) {
+    const corners = face.map((index) => shape.vertices[index]).filter((corner) => corner !== undefined);
+    pushFlatFace(corners, paint);
+    if (!paint.lines) continue;
+    for (const [i, a] of face.entries()) {
+      const b = face[(i + 1) % face.length] ?? a;
+      const key = a < b ? `${a}-${b}` : `${b}-${a}`;
+      const [from, to] = [shape.vertices[a], shape.vertices[b]];
+      if (!drawn.has(key) && from && to) pushLine(paint.lines, from, to);
+      drawn.add(key);
+    }
+  }
+};

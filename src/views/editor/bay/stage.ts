@@ -1,0 +1,86 @@
+import type { Pose } from '../../../base/index.ts';
+import type { Mover } from '../../../fitout/index.ts';
+import type { CameraState } from './camera/camera-state.ts';
+import { createEye, type Eye } from './camera/eye.ts';
+import type { View } from './camera/view.ts';
+import { createGlide, type Glide } from './motion/glide.ts';
+import { moverPoses } from './motion/motion-pose.ts';
+
+/** Height of the picture's field: close to what a person takes in without turning the head. */
+export const FIELD_RAD = 0.82;
+
+/**
+ * What moves on the bay between two drawings of React: the eye, the movers on their way, the size of the picture.
+ * The scene reads it in every frame, the pointer writes it, the labels listen for frames.
+ */
+export interface Stage {
+  readonly eye: Eye;
+  readonly glide: Glide;
+  readonly view: () => View;
+  readonly setSize: (width: number, height: number) => void;
+  readonly setMovers: (movers: readonly Mover[]) => void;
+  readonly movers: () => readonly Mover[];
+  /** Where every mover stands in the present frame. */
+  readonly poses: () => ReadonlyMap<string, Pose>;
+  /** Rises whenever a mover stands elsewhere than before. */
+  readonly posesVersion: () => number;
+  /** Moves everything on to the time of a frame; true while something is under way. */
+  readonly advance: (nowMs: number) => boolean;
+  /** Asks for a frame. Set by the scene once it is there. */
+  invalidate: () => void;
+  readonly onDrawn: (listener: () => void) => () => void;
+  readonly tellDrawn: () => void;
+}
+
+export const createStage = (camera: CameraState): Stage => {
+  const eye = createEye(camera);
+  const glide = createGlide({});
+  const listeners = new Set<() => void>();
+  let size = { width: 1, height: 1 };
+  let movers: readonly Mover[] = [];
+  let poses: ReadonlyMap<string, Pose> = new Map();
+  let drawnShares = '';
+  let version = 0;
+  const settle = (): void => {
+    const shown = glide.shown();
+    const key = JSON.stringify(shown);
+    if (key === drawnShares) return;
+    drawnShares = key;
+    poses = moverPoses(movers, shown);
+    version++;
+  };
+  const stage: Stage = {
+    eye,
+    glide,
+    view: () => ({ camera: eye.state(), fieldRad: FIELD_RAD, ...size }),
+    setSize: (width, height) => {
+      size = { width: Math.max(1, width), height: Math.max(1, height) };
+    },
+    setMovers: (next) => {
+      movers = next;
+      drawnShares = '';
+      settle();
+    },
+    movers: () => movers,
+    poses: () => {
+      settle();
+      return poses;
+    },
+    posesVersion: () => version,
+    advance: (nowMs) => {
+      const flying = eye.advance(nowMs);
+      const gliding = glide.advance(nowMs);
+      settle();
+      return flying || gliding;
+    },
+    invalidate: () => undefined,
+    onDrawn: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    tellDrawn: () => {
+      for (const listener of listeners) listener();
+    },
+  };
+  return stage;
+};

@@ -1,0 +1,2 @@
+/** The sheet of the third step. */
+export const CabinetSheet = () => <div />;
