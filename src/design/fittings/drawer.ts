@@ -35,7 +35,7 @@ export const freshDrawer: FreshFitting<Drawer> = (newId) => ({
   boxHeightMm: null,
   boxJoint: 'rabbet',
   front: 'inset',
-  latch: 'latch-paddle',
+  latch: 'latch-slam',
   pull: null,
   inside: { id: newId('opening'), name: '', content: { kind: 'empty' } },
 });
