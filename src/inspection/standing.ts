@@ -29,9 +29,19 @@ export interface StandingVehicle {
 const subjectOf = (body: CabinetBody): string =>
   body.carcass !== null && (body.kind === 'panel' || body.kind === 'hardware') ? body.carcass : body.origin;
 
-/** The bodies of the fit-out, in its order. Movers that name a closure hang on it. */
-export const standingBodies = (fitout: FitOut, space: CargoSpace | null): readonly StandingBody[] => {
+/** The closure that each body's node hangs on: as the body itself says, or as its device was mounted. */
+const closuresOf = (fitout: FitOut, space: CargoSpace | null): ((body: CabinetBody) => string | null) => {
   const closures = new Set<string>(space?.closures.map((closure) => closure.id));
+  const mounted = new Map<string, string | null>(fitout.devices.map(({ origin, mover }) => [origin, mover]));
+  return (body) => {
+    const carrier = body.mover ?? mounted.get(body.origin) ?? null;
+    return carrier !== null && closures.has(carrier) ? carrier : null;
+  };
+};
+
+/** The bodies of the fit-out, in its order. */
+export const standingBodies = (fitout: FitOut, space: CargoSpace | null): readonly StandingBody[] => {
+  const closureOf = closuresOf(fitout, space);
   const boxed = fitout.bodies.map((body) => ({ body, box: shapeBox(body.shape) }));
   const lowest = new Map<string, number>();
   for (const { body, box } of boxed)
@@ -39,7 +49,7 @@ export const standingBodies = (fitout: FitOut, space: CargoSpace | null): readon
   return boxed.map(({ body, box }) => ({
     body,
     box,
-    closure: body.mover !== null && closures.has(body.mover) ? body.mover : null,
+    closure: closureOf(body),
     subject: subjectOf(body),
     underside: body.carcass === null ? box.min[2] : (lowest.get(body.carcass) ?? box.min[2]),
   }));

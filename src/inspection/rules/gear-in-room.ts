@@ -1,6 +1,6 @@
 import { placed, ROUNDING_MM, type Vec3 } from '../../base/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
-import type { Finding, Measured } from '../finding.ts';
+import type { Finding, FindingFacts, Measured } from '../finding.ts';
 import type { Job } from '../job.ts';
 import { found, limitAt, measured, ruleLimit, type Verdict } from '../verdict.ts';
 
@@ -47,6 +47,13 @@ export const gearInRoom = (job: Job): Verdict => {
   const limit = ruleLimit(job.rules, 'gap-gear');
   const inside = limitAt(limit, 0, 'mm');
   const names = new Map<string, string>(job.design.gear.map(({ id, name }) => [id, name]));
+  const openings = new Map<string, Vec3>(job.fitout.openings.map(({ id, size }) => [id, size]));
+  const sizeOf =
+    (opening: string) =>
+    (axis: Side['axis']): FindingFacts => {
+      const size = openings.get(opening)?.[AXES.indexOf(axis)];
+      return size === undefined ? {} : { openingMm: size };
+    };
   const findings: Finding[] = [];
   const taken: Measured[] = [];
   for (const stowed of job.fitout.gear) {
@@ -55,8 +62,9 @@ export const gearInRoom = (job: Job): Verdict => {
     const parts = [stowed.gear, stowed.opening];
     const worst = sidesOf(room, stowed).reduce((least, side) => (side.inside < least.inside ? side : least));
     const name = names.get(stowed.gear) ?? stowed.gear;
+    const openingMm = sizeOf(stowed.opening);
     if (worst.inside < -ROUNDING_MM) {
-      const facts = { gear: name, axis: worst.axis, what: 'sticks-out' };
+      const facts = { gear: name, axis: worst.axis, what: 'sticks-out', ...openingMm(worst.axis) };
       const { inside: value, at } = worst;
       findings.push(found('gear-in-room', { severity: 'stop', parts, value, limit: inside, at, margin: 'gap', facts }));
       taken.push(measured('gear-in-room', { margin: 'gap', parts, value, limit: inside, sense: 'at least', at }));
@@ -68,7 +76,7 @@ export const gearInRoom = (job: Job): Verdict => {
     const { value } = tight;
     taken.push(measured('gear-in-room', { margin: 'gap', parts, value, limit, sense: 'at least', at: worst.at }));
     if (value >= limit.value - ROUNDING_MM) continue;
-    const facts = { gear: name, axis: tight.axis, what: 'tight' };
+    const facts = { gear: name, axis: tight.axis, what: 'tight', ...openingMm(tight.axis) };
     findings.push(
       found('gear-in-room', { severity: 'caution', parts, value, limit, at: worst.at, margin: 'gap', facts }),
     );

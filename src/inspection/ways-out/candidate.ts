@@ -1,0 +1,49 @@
+import { MM_PER_INCH, ROUNDING_MM } from '../../base/index.ts';
+import type { Design } from '../../design/index.ts';
+import type { Finding, FindingFacts } from '../finding.ts';
+
+/** Kinds of edits, the lightest hand first: among edits that clear a finding the earlier kind is offered first. */
+export const WAY_KINDS = [
+  'move-gear',
+  'turn-gear',
+  'let-slide-be-chosen',
+  'move-carcass',
+  'grow-opening',
+  'shrink-carcass',
+  'grow-carcass',
+  'move-gear-elsewhere',
+] as const;
+export type WayKind = (typeof WAY_KINDS)[number];
+
+/** An edit that may clear a finding: not offered before it has been tried. */
+export interface Candidate {
+  readonly kind: WayKind;
+  readonly facts: FindingFacts;
+  readonly design: Design;
+  /** How much is changed, in millimetres where it is a length; compared within one kind only. */
+  readonly change: number;
+}
+
+/** What may clear a finding. A list that is cheap to make: each entry costs an inspection to try. */
+export type WayFinder = (finding: Finding, design: Design) => readonly Candidate[];
+
+export const NO_WAY: WayFinder = () => [];
+
+/** What a shop marks off: a sixteenth of an inch, or a millimetre. */
+const STEPS_PER_INCH = 16;
+const stepOf = (units: Design['units']): number => (units === 'in' ? MM_PER_INCH / STEPS_PER_INCH : 1);
+
+/** The length rounded up to a step that can be marked off in the reader's units. */
+export const roundedUp = (mm: number, units: Design['units']): number => {
+  const step = stepOf(units);
+  return Math.ceil((mm - ROUNDING_MM) / step) * step;
+};
+
+/**
+ * How much more room a gap finding wants: enough that nothing is left to say, and enough to meet the limit although
+ * the uncertainty still leaves a caution.
+ */
+export const wantedMm = (finding: Finding): readonly number[] => {
+  const short = finding.limit - finding.value;
+  return finding.uncertainty > 0 ? [short + finding.uncertainty, short] : [short];
+};

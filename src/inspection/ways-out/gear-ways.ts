@@ -1,0 +1,134 @@
+import type { Vec3 } from '../../base/index.ts';
+import {
+  type Carcass,
+  type Design,
+  findOpening,
+  type Gear,
+  type GearPlace,
+  type NodeId,
+  openingsFrom,
+  placeGear,
+  STANCES,
+} from '../../design/index.ts';
+import type { Finding } from '../finding.ts';
+import { type Candidate, roundedUp, type WayFinder } from './candidate.ts';
+import { type Shift, shiftsOff } from './escape.ts';
+
+/** Other openings are tried in the order of the design, and no more of them than this. */
+const MOST_OPENINGS = 6;
+
+const ROOM_AXES = ['across', 'deep', 'up'] as const;
+
+/** The room axis that runs along each vehicle axis, and its sign, by the way the carcass's open face looks. */
+const ACROSS_AND_DEEP: Readonly<Record<Carcass['facing'], { readonly across: Vec3; readonly deep: Vec3 }>> = {
+  rear: { across: [0, -1, 0], deep: [1, 0, 0] },
+  front: { across: [0, 1, 0], deep: [-1, 0, 0] },
+  left: { across: [-1, 0, 0], deep: [0, -1, 0] },
+  right: { across: [1, 0, 0], deep: [0, 1, 0] },
+};
+
+interface Stowed {
+  readonly gear: Gear;
+  readonly place: GearPlace;
+}
+
+const stowedGear = (design: Design, id: string | undefined): Stowed | null => {
+  const gear = design.gear.find((own) => own.id === id);
+  return gear?.place ? { gear, place: gear.place } : null;
+};
+
+const at = (design: Design, { gear, place }: Stowed, change: Partial<GearPlace>): Design =>
+  placeGear(design, gear.id, { ...place, ...change });
+
+const shifted = (design: Design, stowed: Stowed, axis: 0 | 1 | 2, mm: number): readonly Candidate[] => {
+  const [across, deep, up] = stowed.place.at.map((own, i) => (i === axis ? own + mm : own));
+  if (across === undefined || deep === undefined || up === undefined || Math.min(across, deep, up) < 0) return [];
+  const facts = { gear: stowed.gear.name, axis: ROOM_AXES[axis], mm };
+  const moved = at(design, stowed, { at: [across, deep, up] });
+  return [{ kind: 'move-gear', facts, design: moved, change: Math.abs(mm) }];
+};
+
+const alongRoom = (design: Design, stowed: Stowed, { axis, mm }: Shift): readonly Candidate[] => {
+  if (axis === 'z') return shifted(design, stowed, 2, mm);
+  const facing = findOpening(design, stowed.place.opening)?.carcass.facing;
+  if (!facing) return [];
+  const { across, deep } = ACROSS_AND_DEEP[facing];
+  const i = axis === 'x' ? 0 : 1;
+  const onAcross = across[i] !== 0;
+  return shifted(design, stowed, onAcross ? 0 : 1, mm * (onAcross ? across[i] : deep[i]));
+};
+
+const toCorner = (design: Design, stowed: Stowed): readonly Candidate[] => {
+  const change = Math.hypot(...stowed.place.at);
+  if (change === 0) return [];
+  const facts = { gear: stowed.gear.name, axis: 'corner', mm: change };
+  return [{ kind: 'move-gear', facts, design: at(design, stowed, { at: [0, 0, 0] }), change }];
+};
+
+/** The item turned by a quarter, or lying another way unless it must stand, in the near corner of the same room. */
+const turned = (design: Design, stowed: Stowed): readonly Candidate[] => {
+  const { gear, place } = stowed;
+  const quarter = place.turnDeg === 90 || place.turnDeg === 270 ? 0 : 90;
+  const stances = gear.needs.includes('upright') ? [] : STANCES.filter((stance) => stance !== place.stance);
+  const ways: readonly Partial<GearPlace>[] = [{ turnDeg: quarter }, ...stances.map((stance) => ({ stance }))];
+  return ways.map((way, change): Candidate => {
+    const facts = { gear: gear.name, stance: way.stance ?? place.stance, turnDeg: way.turnDeg ?? place.turnDeg };
+    return { kind: 'turn-gear', facts, design: at(design, stowed, { at: [0, 0, 0], ...way }), change };
+  });
+};
+
+/** Openings that can hold gear, beside the one it is in: those without rooms of their own. */
+const otherOpenings = (design: Design, own: NodeId): readonly { readonly id: NodeId; readonly name: string }[] =>
+  design.cabinet.carcasses
+    .flatMap((carcass) => openingsFrom(carcass.opening))
+    .filter(({ id, content }) => id !== own && content.kind !== 'divided')
+    .slice(0, MOST_OPENINGS);
+
+const elsewhere = (design: Design, stowed: Stowed): readonly Candidate[] =>
+  otherOpenings(design, stowed.place.opening).map((opening, change) => ({
+    kind: 'move-gear-elsewhere',
+    facts: { gear: stowed.gear.name, opening: opening.id },
+    design: at(design, stowed, { opening: opening.id, level: 0, at: [0, 0, 0] }),
+    change,
+  }));
+
+/** The gear that a gap finding is about, moved in its room, turned, or stowed in another opening. */
+export const gearWays: WayFinder = (finding, design) => {
+  const stowed = stowedGear(design, finding.parts[0]);
+  if (!stowed) return [];
+  const shifts = shiftsOff(finding, design.units);
+  return [
+    ...shifts.flatMap((shift) => alongRoom(design, stowed, shift)),
+    ...toCorner(design, stowed),
+    ...turned(design, stowed),
+    ...elsewhere(design, stowed),
+  ];
+};
+
+/** The second of two items of gear moved off the first. */
+export const secondGearWays: WayFinder = (finding, design) => {
+  const stowed = stowedGear(design, finding.parts[1]);
+  if (!stowed) return [];
+  const away = shiftsOff(finding, design.units).map(({ axis, mm }) => ({ axis, mm: -mm }));
+  return away.flatMap((shift) => alongRoom(design, stowed, shift));
+};
+
+const axisOf = (finding: Finding): 0 | 1 | 2 => {
+  const { axis } = finding.facts;
+  return axis === 'deep' ? 1 : axis === 'up' ? 2 : 0;
+};
+
+/** Gear that sticks out of its room: pushed back in, turned, or stowed elsewhere. */
+export const roomWays: WayFinder = (finding, design) => {
+  const stowed = stowedGear(design, finding.parts[0]);
+  if (!stowed) return [];
+  const mm = roundedUp(finding.limit - finding.value, design.units);
+  const axis = axisOf(finding);
+  return [
+    ...shifted(design, stowed, axis, -mm),
+    ...shifted(design, stowed, axis, mm),
+    ...toCorner(design, stowed),
+    ...turned(design, stowed),
+    ...elsewhere(design, stowed),
+  ];
+};

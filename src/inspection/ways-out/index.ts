@@ -1,0 +1,40 @@
+import type { RuleId } from '../rule-ids.ts';
+import { NO_WAY, type WayFinder } from './candidate.ts';
+import { carcassWays, twoCarcassWays } from './carcass-ways.ts';
+import { gearWays, roomWays, secondGearWays } from './gear-ways.ts';
+import { largerRoomWays, solvingWays } from './opening-ways.ts';
+
+const anyOf =
+  (...finders: readonly WayFinder[]): WayFinder =>
+  (finding, design) =>
+    finders.flatMap((find) => find(finding, design));
+
+const offTheVehicle = anyOf(gearWays, carcassWays);
+
+/** What may clear the findings of each rule by an edit; many can only be cleared by a person's decision. */
+export const WAYS: { readonly [Id in RuleId]: WayFinder } = {
+  'cabinet-solves': solvingWays,
+  'space-missing': NO_WAY,
+  'start-values': NO_WAY,
+  'body-in-space': offTheVehicle,
+  'body-obstacle': offTheVehicle,
+  'body-zone': offTheVehicle,
+  'body-body': anyOf(gearWays, secondGearWays, twoCarcassWays),
+  'moving-gap': NO_WAY,
+  'carcass-gap': NO_WAY,
+  'gear-in-room': anyOf(roomWays, largerRoomWays),
+  'gear-unplaced': NO_WAY,
+  'hatch-closed': offTheVehicle,
+  payload: NO_WAY,
+  'front-axle': NO_WAY,
+  'rear-axle': NO_WAY,
+  'side-to-side': NO_WAY,
+  'front-unload': NO_WAY,
+  'front-share': NO_WAY,
+  stability: NO_WAY,
+  'stability-loss': NO_WAY,
+  'figures-missing': NO_WAY,
+  disclosure: NO_WAY,
+  'part-too-small': NO_WAY,
+  'part-too-big': NO_WAY,
+};
