@@ -24,8 +24,8 @@ export interface Board {
   readonly seat: 'dado' | 'groove' | 'rabbet';
   /** The side of its assembly that it stands on, where it has one. */
   readonly side: 'left' | 'right' | null;
-  /** Edge band on the edge that looks out of the open face, or null. */
-  readonly frontBand: string | null;
+  /** Edge band on the edge that looks out of the open face, on all four edges, or none. */
+  readonly band: { readonly item: string; readonly on: 'face-edge' | 'all-edges' } | null;
 }
 
 /** A hole wanted in a board at a point of its surface, in carcass coordinates. */
@@ -74,14 +74,20 @@ export const holeInPanel = (board: Board, at: Vec3): { readonly at: Vec2; readon
 
 const BARE: EdgeBands = { l1: null, l2: null, w1: null, w2: null };
 
-/** Bands by edge: the one edge that looks out of the open face. */
+/** Bands by edge. */
 export const boardBands = (board: Board): EdgeBands => {
-  if (board.frontBand === null || board.face.axis === DEEP) return BARE;
+  const { band, along } = board;
+  if (band === null) return BARE;
+  const { item, on } = band;
+  if (on === 'all-edges') return { l1: item, l2: item, w1: item, w2: item };
   const across = boardAcross(board);
-  if (across.axis === DEEP)
-    return across.sign > 0 ? { ...BARE, l1: board.frontBand } : { ...BARE, l2: board.frontBand };
-  return board.along.sign > 0 ? { ...BARE, w1: board.frontBand } : { ...BARE, w2: board.frontBand };
+  if (across.axis === DEEP) return across.sign > 0 ? { ...BARE, l1: item } : { ...BARE, l2: item };
+  if (along.axis === DEEP) return along.sign > 0 ? { ...BARE, w1: item } : { ...BARE, w2: item };
+  return BARE;
 };
+
+/** The edge band of a carcass as a band on face edges. */
+export const faceBand = (item: string | null): Board['band'] => (item === null ? null : { item, on: 'face-edge' });
 
 /** True when every size of the board is a size. */
 export const isBoard = (board: Board): boolean => AXES.every((axis) => board.box.max[axis] > board.box.min[axis]);

@@ -2,7 +2,7 @@ import type { Box, Vec3 } from '../base/index.ts';
 import type { Material } from '../catalog/index.ts';
 import type { Carcass } from '../design/index.ts';
 import { DOWNWARD, hasVolume, LEFT, RIGHT, TO_FACE, UPWARD } from './axes.ts';
-import { type Board, isBoard } from './board.ts';
+import { type Board, faceBand, isBoard } from './board.ts';
 import type { CarcassContext } from './context.ts';
 import { outsideSize } from './frames.ts';
 import { type JointDepths, jointDepths } from './joint-depths.ts';
@@ -49,7 +49,7 @@ const shellBoards = (context: CarcassContext, backMaterial: Material, boxes: Ret
     box,
     seat: carcass.joints.corner === 'rabbet' ? 'rabbet' : 'dado',
     side: null,
-    frontBand: carcass.edgeBand,
+    band: faceBand(carcass.edgeBand),
     ...rest,
   });
   return {
@@ -62,7 +62,7 @@ const shellBoards = (context: CarcassContext, backMaterial: Material, boxes: Ret
       face: TO_FACE,
       material: backMaterial,
       seat: carcass.joints.back.kind === 'rabbet' ? 'rabbet' : 'groove',
-      frontBand: null,
+      band: null,
     }),
   };
 };

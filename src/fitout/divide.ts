@@ -1,7 +1,7 @@
 import { type Box, ROUNDING_MM } from '../base/index.ts';
 import type { DividedPart, OpeningContent } from '../design/index.ts';
 import { type Axis, type Direction, hasVolume, RIGHT, TO_FACE, UP, UPWARD, withSpan } from './axes.ts';
-import type { Board } from './board.ts';
+import { type Board, faceBand } from './board.ts';
 import type { CarcassContext } from './context.ts';
 import { DIVISION_AXIS, dividerThickness, partAsks } from './least.ts';
 import type { FitProblem } from './parts.ts';
@@ -121,7 +121,7 @@ const dividersOf = (room: Room, form: DividerForm, axis: Axis, spans: readonly S
       face: form.face,
       seat: 'dado',
       side: null,
-      frontBand: atFace ? context.carcass.edgeBand : null,
+      band: atFace ? faceBand(context.carcass.edgeBand) : null,
     };
   });
 

@@ -1,6 +1,7 @@
 import { groupBy, type Vec3 } from '../base/index.ts';
 import type { Catalog, HouseRules } from '../catalog/index.ts';
 import type { Carcass, Gear, NodeId } from '../design/index.ts';
+import { allowancesOf } from './allowances.ts';
 import { carcassShell } from './carcass-boards.ts';
 import type { CarcassContext } from './context.ts';
 import { carcassPose, outsideSize } from './frames.ts';
@@ -13,6 +14,7 @@ import { tooSmall } from './problem.ts';
 import { ruleValue } from './rule-values.ts';
 import { solveRooms } from './solve-rooms.ts';
 import { type AssemblyBoards, type FittingParts, type Room, together } from './solved.ts';
+import { PIECES } from './standard-pieces.ts';
 import { stockOf } from './stock.ts';
 
 /** Everything that decides how one carcass comes out. */
@@ -80,7 +82,9 @@ export const solveCarcass = (order: CarcassOrder, catalog: Catalog): FitOut => {
   const rooms = root ? solveRooms(root, context) : { ...noInside(context, {}), openings: [] };
   const shellBoards: AssemblyBoards = { assembly: carcass.id, mover: null, boards: shell.boards };
   const boards = assembled([shellBoards, ...rooms.assemblies]);
-  const parts = together([start, rooms, ...boards.map((assembly) => panelsOf(assembly, rooms.holes, context))]);
+  const made = boards.map((assembly) => ({ assembly, ...panelsOf(assembly, rooms.holes, context) }));
+  const allowances = made.map((each) => allowancesOf(context, each, PIECES.joint));
+  const parts = together([start, rooms, ...made, ...allowances]);
   const gear = placeGear(order.gear, carcass.id, parts.rooms, rooms.openings);
   const all = intoVehicle(
     { ...parts, bodies: [...parts.bodies, ...gear.bodies], masses: [...parts.masses, ...gear.masses] },
