@@ -62,10 +62,14 @@ const waysFor = (
 ): readonly WayOut[] => {
   if (!isRuleId(finding.rule)) return [];
   const kept: Tried[] = [];
+  const done = new Set<string>();
   for (const candidate of WAYS[finding.rule](finding, design).toSorted(byLeastChange)) {
+    if (candidate.group !== null && done.has(candidate.group)) continue;
     if (kept.length >= MOST_WAYS || !spend()) break;
     const tried = tryOut(finding, candidate, before, tryDesign);
-    if (tried) kept.push(tried);
+    if (!tried) continue;
+    kept.push(tried);
+    if (candidate.group !== null) done.add(candidate.group);
   }
   // An edit that leaves nothing to say comes before one that leaves a caution; within each the least change first.
   return [...kept.filter(({ whole }) => whole), ...kept.filter(({ whole }) => !whole)].map(({ way }) => way);

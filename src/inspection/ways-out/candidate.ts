@@ -22,6 +22,8 @@ export interface Candidate {
   readonly design: Design;
   /** How much is changed, in millimetres where it is a length; compared within one kind only. */
   readonly change: number;
+  /** Candidates of one group say the same in other lengths: once one of them works, the rest are not tried. */
+  readonly group: string | null;
 }
 
 /** What may clear a finding. A list that is cheap to make: each entry costs an inspection to try. */

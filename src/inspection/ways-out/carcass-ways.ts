@@ -1,7 +1,7 @@
 import { type AxisPlace, type Carcass, changeCarcass, type Design } from '../../design/index.ts';
 import type { Finding } from '../finding.ts';
 import type { Candidate, WayFinder } from './candidate.ts';
-import { type Shift, shiftsOff, type VehicleAxis } from './escape.ts';
+import { reversed, type Shift, shiftsOff, type VehicleAxis } from './escape.ts';
 
 type Size = keyof Carcass['size'];
 
@@ -20,14 +20,15 @@ const movedPlace = (place: AxisPlace, mm: number): AxisPlace | null => {
   return gapMm >= 0 ? { ...place, gapMm } : null;
 };
 
-const moved = (design: Design, carcass: Carcass, { axis, mm }: Shift): Candidate | null => {
+const moved = (design: Design, carcass: Carcass, { axis, mm, group, rank }: Shift): Candidate | null => {
   const place = movedPlace(carcass.place[axis], mm);
   if (!place) return null;
   return {
     kind: 'move-carcass',
     facts: { carcass: carcass.name, axis, mm },
     design: changeCarcass(design, carcass.id, { place: { ...carcass.place, [axis]: place } }),
-    change: Math.abs(mm),
+    change: rank,
+    group: `move ${carcass.id} ${group}`,
   };
 };
 
@@ -36,7 +37,7 @@ const moved = (design: Design, carcass: Carcass, { axis, mm }: Shift): Candidate
  * means that the low end gives way, so the carcass moves by what it loses; a carcass placed beside another at that end
  * moves by itself.
  */
-const shrunk = (design: Design, carcass: Carcass, { axis, mm }: Shift): Candidate | null => {
+const shrunk = (design: Design, carcass: Carcass, { axis, mm, group, rank }: Shift): Candidate | null => {
   const size = SIZE_ALONG[carcass.facing][axis];
   const left = carcass.size[size] - Math.abs(mm);
   const place = mm > 0 ? movedPlace(carcass.place[axis], mm) : carcass.place[axis];
@@ -48,7 +49,8 @@ const shrunk = (design: Design, carcass: Carcass, { axis, mm }: Shift): Candidat
       size: { ...carcass.size, [size]: left },
       place: { ...carcass.place, [axis]: place },
     }),
-    change: Math.abs(mm),
+    change: rank,
+    group: `shrink ${carcass.id} ${group}`,
   };
 };
 
@@ -71,7 +73,7 @@ export const carcassWays: WayFinder = (finding, design) => ofFirst(finding, desi
 export const twoCarcassWays: WayFinder = (finding, design) => {
   const shifts = shiftsOff(finding, design.units);
   const second = carcassOf(design, finding.parts[1]);
-  const away = shifts.map(({ axis, mm }) => ({ axis, mm: -mm }));
+  const away = reversed(shifts);
   const other = second ? away.map((shift) => moved(design, second, shift)).filter(isThere) : [];
   return [...ofFirst(finding, design, shifts), ...other];
 };

@@ -10,6 +10,10 @@ export type VehicleAxis = (typeof VEHICLE_AXES)[number];
 export interface Shift {
   readonly axis: VehicleAxis;
   readonly mm: number;
+  /** The same for shifts the same way; of these the first that works is enough. */
+  readonly group: string;
+  /** Length of the longest shift that way, by which ways are ranked. */
+  readonly rank: number;
 }
 
 /** Directions nearly square to an axis make long shifts for a short gain: only axes that carry half of the most count. */
@@ -36,7 +40,10 @@ const waysOff = (finding: Finding): readonly Vec3[] => {
   return [scale(along, (finding.value < 0 ? 1 : -1) / size)];
 };
 
-/** Shifts along the axes that gain the room the finding wants, each rounded up to a step of the reader's units. */
+/**
+ * Shifts along the axes that gain the room the finding wants, each rounded up to a step of the reader's units; those the
+ * same way stand together, the one that leaves nothing to say first.
+ */
 export const shiftsOff = (finding: Finding, units: Design['units']): readonly Shift[] => {
   const shifts = new Map<string, Shift>();
   for (const way of waysOff(finding)) {
@@ -44,11 +51,21 @@ export const shiftsOff = (finding: Finding, units: Design['units']): readonly Sh
     VEHICLE_AXES.forEach((axis, i) => {
       const share = way[i] ?? 0;
       if (Math.abs(share) < WORTH_SHARE * most) return;
-      for (const mm of wantedMm(finding)) {
-        const shift = { axis, mm: Math.sign(share) * roundedUp(mm / Math.abs(share), units) };
-        if (shift.mm !== 0) shifts.set(`${axis} ${shift.mm}`, shift);
-      }
+      const lengths = wantedMm(finding).map((mm) => roundedUp(mm / Math.abs(share), units));
+      const group = `${axis} ${Math.sign(share)}`;
+      for (const long of lengths)
+        if (long > 0)
+          shifts.set(`${axis} ${share * long}`, {
+            axis,
+            mm: Math.sign(share) * long,
+            group,
+            rank: Math.max(...lengths),
+          });
     });
   }
   return [...shifts.values()];
 };
+
+/** The same shifts the other way: what the second part of a pair would do. */
+export const reversed = (shifts: readonly Shift[]): readonly Shift[] =>
+  shifts.map((shift) => ({ ...shift, mm: -shift.mm, group: `back ${shift.group}` }));

@@ -12,7 +12,7 @@ import {
 } from '../../design/index.ts';
 import type { Finding } from '../finding.ts';
 import { type Candidate, roundedUp, type WayFinder } from './candidate.ts';
-import { type Shift, shiftsOff } from './escape.ts';
+import { reversed, type Shift, shiftsOff } from './escape.ts';
 
 /** Other openings are tried in the order of the design, and no more of them than this. */
 const MOST_OPENINGS = 6;
@@ -40,29 +40,39 @@ const stowedGear = (design: Design, id: string | undefined): Stowed | null => {
 const at = (design: Design, { gear, place }: Stowed, change: Partial<GearPlace>): Design =>
   placeGear(design, gear.id, { ...place, ...change });
 
-const shifted = (design: Design, stowed: Stowed, axis: 0 | 1 | 2, mm: number): readonly Candidate[] => {
+type RoomShift = Pick<Shift, 'mm' | 'group' | 'rank'> & { readonly axis: 0 | 1 | 2 };
+
+const shifted = (design: Design, stowed: Stowed, { axis, mm, group, rank }: RoomShift): readonly Candidate[] => {
   const [across, deep, up] = stowed.place.at.map((own, i) => (i === axis ? own + mm : own));
   if (across === undefined || deep === undefined || up === undefined || Math.min(across, deep, up) < 0) return [];
-  const facts = { gear: stowed.gear.name, axis: ROOM_AXES[axis], mm };
-  const moved = at(design, stowed, { at: [across, deep, up] });
-  return [{ kind: 'move-gear', facts, design: moved, change: Math.abs(mm) }];
+  return [
+    {
+      kind: 'move-gear',
+      facts: { gear: stowed.gear.name, axis: ROOM_AXES[axis], mm },
+      design: at(design, stowed, { at: [across, deep, up] }),
+      change: rank,
+      group: `move ${stowed.gear.id} ${group}`,
+    },
+  ];
 };
 
-const alongRoom = (design: Design, stowed: Stowed, { axis, mm }: Shift): readonly Candidate[] => {
-  if (axis === 'z') return shifted(design, stowed, 2, mm);
+const alongRoom = (design: Design, stowed: Stowed, shift: Shift): readonly Candidate[] => {
+  const { axis, mm, group, rank } = shift;
+  if (axis === 'z') return shifted(design, stowed, { axis: 2, mm, group, rank });
   const facing = findOpening(design, stowed.place.opening)?.carcass.facing;
   if (!facing) return [];
   const { across, deep } = ACROSS_AND_DEEP[facing];
   const i = axis === 'x' ? 0 : 1;
-  const onAcross = across[i] !== 0;
-  return shifted(design, stowed, onAcross ? 0 : 1, mm * (onAcross ? across[i] : deep[i]));
+  return across[i] !== 0
+    ? shifted(design, stowed, { axis: 0, mm: mm * across[i], group, rank })
+    : shifted(design, stowed, { axis: 1, mm: mm * deep[i], group, rank });
 };
 
 const toCorner = (design: Design, stowed: Stowed): readonly Candidate[] => {
   const change = Math.hypot(...stowed.place.at);
   if (change === 0) return [];
   const facts = { gear: stowed.gear.name, axis: 'corner', mm: change };
-  return [{ kind: 'move-gear', facts, design: at(design, stowed, { at: [0, 0, 0] }), change }];
+  return [{ kind: 'move-gear', facts, design: at(design, stowed, { at: [0, 0, 0] }), change, group: null }];
 };
 
 /** The item turned by a quarter, or lying another way unless it must stand, in the near corner of the same room. */
@@ -73,7 +83,7 @@ const turned = (design: Design, stowed: Stowed): readonly Candidate[] => {
   const ways: readonly Partial<GearPlace>[] = [{ turnDeg: quarter }, ...stances.map((stance) => ({ stance }))];
   return ways.map((way, change): Candidate => {
     const facts = { gear: gear.name, stance: way.stance ?? place.stance, turnDeg: way.turnDeg ?? place.turnDeg };
-    return { kind: 'turn-gear', facts, design: at(design, stowed, { at: [0, 0, 0], ...way }), change };
+    return { kind: 'turn-gear', facts, design: at(design, stowed, { at: [0, 0, 0], ...way }), change, group: null };
   });
 };
 
@@ -90,6 +100,7 @@ const elsewhere = (design: Design, stowed: Stowed): readonly Candidate[] =>
     facts: { gear: stowed.gear.name, opening: opening.id },
     design: at(design, stowed, { opening: opening.id, level: 0, at: [0, 0, 0] }),
     change,
+    group: null,
   }));
 
 /** The gear that a gap finding is about, moved in its room, turned, or stowed in another opening. */
@@ -109,8 +120,7 @@ export const gearWays: WayFinder = (finding, design) => {
 export const secondGearWays: WayFinder = (finding, design) => {
   const stowed = stowedGear(design, finding.parts[1]);
   if (!stowed) return [];
-  const away = shiftsOff(finding, design.units).map(({ axis, mm }) => ({ axis, mm: -mm }));
-  return away.flatMap((shift) => alongRoom(design, stowed, shift));
+  return reversed(shiftsOff(finding, design.units)).flatMap((shift) => alongRoom(design, stowed, shift));
 };
 
 const axisOf = (finding: Finding): 0 | 1 | 2 => {
@@ -125,8 +135,8 @@ export const roomWays: WayFinder = (finding, design) => {
   const mm = roundedUp(finding.limit - finding.value, design.units);
   const axis = axisOf(finding);
   return [
-    ...shifted(design, stowed, axis, -mm),
-    ...shifted(design, stowed, axis, mm),
+    ...shifted(design, stowed, { axis, mm: -mm, group: 'less', rank: mm }),
+    ...shifted(design, stowed, { axis, mm, group: 'more', rank: mm }),
     ...toCorner(design, stowed),
     ...turned(design, stowed),
     ...elsewhere(design, stowed),

@@ -61,6 +61,7 @@ const grownPart = (design: Design, own: PlacedPart, haveMm: number, mm: number):
       facts: { opening: own.part.opening.id, mm },
       design: setPartSize(design, own.parent.id, own.index, size),
       change: mm,
+      group: null,
     },
   ];
 };
@@ -75,6 +76,7 @@ const grownCarcass = (design: Design, id: NodeId, axis: Axis, mm: number): reado
       facts: { carcass: carcass.name, size, mm },
       design: changeCarcass(design, carcass.id, { size: { ...carcass.size, [size]: carcass.size[size] + mm } }),
       change: mm,
+      group: null,
     },
   ];
 };
@@ -97,7 +99,7 @@ const freedChoice = (design: Design, id: NodeId): readonly Candidate[] => {
     draft.slideLengthMm = null;
     if ('boxHeightMm' in draft) draft.boxHeightMm = null;
   });
-  return [{ kind: 'let-slide-be-chosen', facts: { opening: id }, design: freed, change: 0 }];
+  return [{ kind: 'let-slide-be-chosen', facts: { opening: id }, design: freed, change: 0, group: null }];
 };
 
 /** What may let a part of the cabinet be solved: its own choices given up, its row or column or its carcass made larger. */
