@@ -1,11 +1,12 @@
 import { add, cross, dot, negate, ROUNDING_MM, scale, subtract, unit, type Vec3 } from '../base/index.ts';
 import type { Gap } from './gap.ts';
 import { shellHolds } from './inside.ts';
+import { overlapDepth } from './overlap.ts';
 import type { PreparedShell } from './prepared.ts';
 import { outsideProbes } from './probes.ts';
 import type { ConvexShape } from './shapes.ts';
 import type { Triangle } from './shell.ts';
-import { nearestSkinPoint, nearSkin } from './skin.ts';
+import { asShape, nearestSkinPoint, nearSkin } from './skin.ts';
 
 /** Stands in where every triangle touched is without area. */
 const UP: Vec3 = [0, 0, 1];
@@ -41,6 +42,12 @@ const touchDirection = (met: readonly Triangle[]): Vec3 => {
   return UP;
 };
 
+/** Triangles that run through the body rather than along its surface. */
+const crossed = (shape: ConvexShape, met: readonly Triangle[]): readonly Triangle[] =>
+  met.filter((triangle) => overlapDepth(shape, asShape(triangle)).depth > ROUNDING_MM);
+
+const middleOf = ({ vertices }: ConvexShape): Vec3 => scale(vertices.reduce(add), 1 / vertices.length);
+
 /**
  * How a body stands inside a closed skin. Null: wholly inside and further than `limit` from it. Positive: wholly
  * inside, with the two nearest points (`from` on the body, `to` on the skin). 0: touching from inside within
@@ -53,14 +60,13 @@ const touchDirection = (met: readonly Triangle[]): Vec3 => {
  */
 export const clearanceInside = (shape: ConvexShape, prepared: PreparedShell, limit: number): Gap | null => {
   const { core, from, to, met } = nearSkin(shape, prepared, limit + shape.radius);
-  const [first] = shape.vertices;
-  if (!first) throw new RangeError('clearanceInside: a shape without vertices');
-  if (met.length === 0 && shellHolds(prepared, first)) {
+  const through = crossed(shape, met);
+  // A body that no skin runs through lies wholly to one side, and so does its middle.
+  if (through.length === 0 && shellHolds(prepared, middleOf(shape))) {
     if (core - shape.radius > limit) return null;
-    return grown(core, shape.radius, from, unit(subtract(to, from)));
+    return grown(core, shape.radius, from, core > 0 ? unit(subtract(to, from)) : touchDirection(met));
   }
-  const probes = met.length > 0 ? outsideProbes(shape, met) : shape.vertices;
-  const out = deepest(probes, prepared, from);
+  const out = deepest(through.length > 0 ? outsideProbes(shape, through) : shape.vertices, prepared, from);
   if (out.depth === 0) return grown(0, shape.radius, out.from, touchDirection(met));
   return grown(-out.depth, shape.radius, out.from, negate(unit(subtract(out.to, out.from))));
 };

@@ -39,33 +39,47 @@ const byFeatures = (a: ConvexShape, b: ConvexShape): Gap | null => {
   return core > ROUNDING_MM ? apart(a, b, from, to, core) : null;
 };
 
-const meeting = (a: ConvexShape, b: ConvexShape): Gap => {
+/** How far and which way, without the points. */
+export type Separation = Pick<Gap, 'distance' | 'direction'>;
+
+/** Bodies that touch or overlap; the answer of byFeatures where it turns out that they stand apart after all. */
+const meeting = (a: ConvexShape, b: ConvexShape): Separation | Gap => {
   const { depth, direction } = overlapDepth(a, b);
-  if (depth < -ROUNDING_MM) {
-    const found = byFeatures(a, b);
-    if (found) return found;
-  }
-  const move = scale(direction, depth + TRIAL_APART_MM);
+  const found = depth < -ROUNDING_MM ? byFeatures(a, b) : null;
+  return found ?? { distance: settled(-depth - a.radius - b.radius), direction };
+};
+
+/** The facing points of bodies that touch or overlap: found with the second moved clear, then moved back. */
+const facing = (a: ConvexShape, b: ConvexShape, { distance, direction }: Separation): Gap => {
+  const core = distance + a.radius + b.radius;
+  const move = scale(direction, TRIAL_APART_MM - core);
   const moved: ConvexShape = { ...b, vertices: b.vertices.map((vertex) => add(vertex, move)) };
   const ending = findNearest(a.vertices, moved.vertices, Infinity);
   const [from] = ending === 'apart' ? nearestPair() : [nearestFeatures(a, moved).from];
-  return grown(a, b, -depth, from, direction);
+  return grown(a, b, core, from, direction);
+};
+
+/** Null beyond the limit; with points wherever they come for nothing. */
+const separationOrNull = (a: ConvexShape, b: ConvexShape, limit: number): Separation | Gap | null => {
+  const ending = findNearest(a.vertices, b.vertices, limit + a.radius + b.radius);
+  if (ending === 'far') return null;
+  if (ending !== 'apart') return meeting(a, b);
+  const [from, to] = nearestPair();
+  return apart(a, b, from, to, nearestDistance());
 };
 
 const gapOrNull = (a: ConvexShape, b: ConvexShape, limit: number): Gap | null => {
-  const ending = findNearest(a.vertices, b.vertices, limit + a.radius + b.radius);
-  if (ending === 'far') return null;
-  if (ending === 'apart') {
-    const core = nearestDistance();
-    const [from, to] = nearestPair();
-    return apart(a, b, from, to, core);
-  }
-  if (ending === 'unsure' && overlapDepth(a, b).depth < -ROUNDING_MM) return byFeatures(a, b) ?? meeting(a, b);
-  return meeting(a, b);
+  const found = separationOrNull(a, b, limit);
+  return found === null || 'from' in found ? found : facing(a, b, found);
 };
 
+/** As gapBetween, without the points: a third of the time where bodies overlap. */
+export const separationOf = (a: ConvexShape, b: ConvexShape): Separation =>
+  separationOrNull(a, b, Infinity) ?? meeting(a, b);
+
 /** The gap between two shapes standing in one frame, exact to ROUNDING_MM. Throws RangeError on an empty shape. */
-export const gapBetween = (a: ConvexShape, b: ConvexShape): Gap => gapOrNull(a, b, Infinity) ?? meeting(a, b);
+export const gapBetween = (a: ConvexShape, b: ConvexShape): Gap =>
+  gapOrNull(a, b, Infinity) ?? facing(a, b, meeting(a, b));
 
 /** Squared gap of the boxes around two shapes, radii left out. Hot loop: no allocation. */
 const boxGapSquare = (as: readonly Vec3[], bs: readonly Vec3[]): number => {
@@ -92,10 +106,21 @@ const boxGapSquare = (as: readonly Vec3[], bs: readonly Vec3[]): number => {
   return square;
 };
 
+const boxesBeyond = (a: ConvexShape, b: ConvexShape, limit: number): boolean => {
+  const reach = limit + a.radius + b.radius;
+  return reach >= 0 && boxGapSquare(a.vertices, b.vertices) > reach * reach;
+};
+
 /** The gap where it is at most `limit`, otherwise null: told by the boxes around the shapes where they suffice. */
 export const gapWithin = (a: ConvexShape, b: ConvexShape, limit: number): Gap | null => {
-  const reach = limit + a.radius + b.radius;
-  if (reach >= 0 && boxGapSquare(a.vertices, b.vertices) > reach * reach) return null;
+  if (boxesBeyond(a, b, limit)) return null;
   const found = gapOrNull(a, b, limit);
   return found !== null && found.distance <= limit ? found : null;
+};
+
+/** The distance of gapBetween where it is at most `limit`, otherwise Infinity. */
+export const distanceWithin = (a: ConvexShape, b: ConvexShape, limit: number): number => {
+  if (boxesBeyond(a, b, limit)) return Infinity;
+  const distance = separationOrNull(a, b, limit)?.distance ?? Infinity;
+  return distance <= limit ? distance : Infinity;
 };

@@ -2,7 +2,7 @@
 // gives: gaps with their nearest points, swept slides, certified turns, solids with their volume
 // knows: geometry only
 export { clearanceInside, skinGap } from './clearance.ts';
-export * from './gap.ts';
+export { distanceWithin, type Gap, gapBetween, gapWithin } from './gap.ts';
 export { convexHull } from './hull.ts';
 export { shellHolds } from './inside.ts';
 export { type JointCell, type JointResult, type JointVerdict, jointTravel, type Mover } from './joint.ts';
@@ -29,6 +29,7 @@ export {
   shellVolume,
   type Triangle,
 } from './shell.ts';
+export { skinShapes } from './skin.ts';
 export { loadSolids, type Solid, type Solids } from './solids.ts';
 export * from './swept.ts';
 export {

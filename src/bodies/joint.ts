@@ -1,5 +1,5 @@
 import { boxGap } from '../base/index.ts';
-import { gapWithin } from './gap.ts';
+import { distanceWithin } from './gap.ts';
 import {
   carriedPose,
   checkedMotion,
@@ -114,7 +114,7 @@ const judge = (
     const [a, b] = [places[0][p], places[1][q]];
     if (!a || !b) continue;
     const slack = half * change;
-    const gap = gapWithin(a, b, required + slack)?.distance ?? Infinity;
+    const gap = distanceWithin(a, b, required + slack);
     if (gap + slack < required) return 'blocked';
     if (gap - slack < required) free = false;
   }
@@ -183,12 +183,7 @@ const verdictOf = (
 
 /** Standing still they meet where a gap falls short by more than a certified travel lets pass. */
 const meeting = (as: readonly ConvexShape[], bs: readonly ConvexShape[], required: number): boolean =>
-  as.some((a) =>
-    bs.some((b) => {
-      const gap = gapWithin(a, b, required);
-      return gap !== null && gap.distance < required - TRAVEL_TOLERANCE_MM / 2;
-    }),
-  );
+  as.some((a) => bs.some((b) => distanceWithin(a, b, required) < required - TRAVEL_TOLERANCE_MM / 2));
 
 /**
  * How two movers get on: the square of their two travels cut into cells that are proven free or proven blocked, down

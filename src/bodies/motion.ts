@@ -82,17 +82,10 @@ export const greatestSpeed = (motion: Motion, shape: ConvexShape): number => {
   return Math.max(...reaches) + shape.radius;
 };
 
-/** Greatest value of a cos t + b sin t for t in [low, high], an interval of at most π. */
-const greatestSwing = (a: number, b: number, low: number, high: number): number => {
-  const [cl, sl, ch, sh] = [Math.cos(low), Math.sin(low), Math.cos(high), Math.sin(high)];
-  const rising = b * cl - a * sl > 0;
-  const falling = b * ch - a * sh < 0;
-  return rising && falling ? Math.sqrt(a * a + b * b) : Math.max(a * cl + b * sl, a * ch + b * sh);
-};
-
 /**
  * How far the moving shape reaches along `direction` at most while its amount runs over [low, high] (radius included):
- * exact for the vertices, in closed form. A turn's interval must not exceed π.
+ * exact for the vertices, in closed form. A turn's interval must not exceed π, so that each a cos t + b sin t has at
+ * most one top in it: where it rises at the start and falls at the end.
  */
 export const greatestReach = (
   motion: Motion,
@@ -109,15 +102,18 @@ export const greatestReach = (
   }
   const { point, axis } = motion;
   const along = dot(axis, direction);
-  const base = dot(point, direction);
   const side = cross(direction, axis);
+  const [cl, sl, ch, sh] = [Math.cos(low), Math.sin(low), Math.cos(high), Math.sin(high)];
   for (const vertex of shape.vertices) {
     const arm = subtract(vertex, point);
     const still = dot(axis, arm) * along;
-    const swing = greatestSwing(dot(arm, direction) - still, dot(arm, side), low, high);
-    most = Math.max(most, base + still + swing);
+    const a = dot(arm, direction) - still;
+    const b = dot(arm, side);
+    const topped = b * cl - a * sl > 0 && b * ch - a * sh < 0;
+    const swing = topped ? Math.sqrt(a * a + b * b) : Math.max(a * cl + b * sl, a * ch + b * sh);
+    most = Math.max(most, still + swing);
   }
-  return most + shape.radius;
+  return dot(point, direction) + most + shape.radius;
 };
 
 const reachAlong = (motion: Motion, shape: ConvexShape, direction: Vec3): number => {

@@ -1,4 +1,4 @@
-import { cross, length, ROUNDING_MM, scale, subtract, type Vec3 } from '../base/index.ts';
+import { ROUNDING_MM, ROUNDING_RAD, scale, type Vec3 } from '../base/index.ts';
 import type { ConvexShape } from './shapes.ts';
 import { topologyOf, vertexOf } from './topology.ts';
 
@@ -9,8 +9,8 @@ export interface Overlap {
   readonly direction: Vec3;
 }
 
-/** Cosine above which two directions count as one (a sine of about ROUNDING_MM): a second would prove nothing new. */
-const SAME_DIRECTION = 1 - ROUNDING_MM ** 2 / 2;
+/** Two directions this near (square of the sine) are one: at a metre they differ by rounding. */
+const SAME_DIRECTION = ROUNDING_RAD ** 2;
 
 const AXES: readonly Vec3[] = [
   [1, 0, 0],
@@ -22,8 +22,15 @@ const AXES: readonly Vec3[] = [
 const addDirection = (known: Vec3[], x: number, y: number, z: number): void => {
   const size = Math.sqrt(x * x + y * y + z * z);
   if (!(size > 0)) return;
-  const [p, q, r] = [x / size, y / size, z / size];
-  for (const other of known) if (Math.abs(other[0] * p + other[1] * q + other[2] * r) > SAME_DIRECTION) return;
+  const p = x / size;
+  const q = y / size;
+  const r = z / size;
+  for (const other of known) {
+    const u = other[1] * r - other[2] * q;
+    const v = other[2] * p - other[0] * r;
+    const w = other[0] * q - other[1] * p;
+    if (u * u + v * v + w * w < SAME_DIRECTION) return;
+  }
   known.push([p, q, r]);
 };
 
@@ -39,15 +46,26 @@ const edgeDirections = (shape: ConvexShape): readonly Vec3[] => {
   return known;
 };
 
+/** One normal a plane of the shape (hot loop: scalars only). */
 const faceNormals = (shape: ConvexShape): readonly Vec3[] => {
   const known: Vec3[] = [];
   for (const [i, j, k] of topologyOf(shape).triangles) {
-    const hub = vertexOf(shape, i);
-    const u = subtract(vertexOf(shape, j), hub);
-    const v = subtract(vertexOf(shape, k), hub);
-    const normal = cross(u, v);
+    const p = vertexOf(shape, i);
+    const q = vertexOf(shape, j);
+    const r = vertexOf(shape, k);
+    const ux = q[0] - p[0];
+    const uy = q[1] - p[1];
+    const uz = q[2] - p[2];
+    const vx = r[0] - p[0];
+    const vy = r[1] - p[1];
+    const vz = r[2] - p[2];
+    const x = uy * vz - uz * vy;
+    const y = uz * vx - ux * vz;
+    const z = ux * vy - uy * vx;
     // A sliver's normal is noise; the faces around it carry the true ones.
-    if (length(normal) > ROUNDING_MM * (length(u) + length(v))) addDirection(known, normal[0], normal[1], normal[2]);
+    const least =
+      ROUNDING_MM * (Math.abs(ux) + Math.abs(uy) + Math.abs(uz) + Math.abs(vx) + Math.abs(vy) + Math.abs(vz));
+    if (x * x + y * y + z * z > least * least) addDirection(known, x, y, z);
   }
   return known;
 };

@@ -55,24 +55,32 @@ export const leastOnTrack = (track: Track, bar: number, tolerance: number): Leas
   return { seen, proven: Math.min(best, proven), steps };
 };
 
-/** Where along [low, high] the gap falls through `level`: it is at least that at low and less at high. */
-const crossing = (track: Track, level: number, low: number, high: number): number => {
-  let [clear, blocked] = [low, high];
-  while ((blocked - clear) * track.speed > ROUNDING_MM) {
-    const middle = (clear + blocked) / 2;
-    if (!(middle > clear && middle < blocked)) break;
-    if (track.gapAt(middle).distance >= level) clear = middle;
-    else blocked = middle;
+/**
+ * Where between `clear` and `blocked` the gap falls through `level`: at least that at the one, less at the other.
+ * Looks where the straight line between the two would have it, and halfway every other time.
+ */
+const crossing = (track: Track, level: number, clear: Seen, blocked: Seen): number => {
+  // Aiming at the middle of the rounding above the level, so that a straight fall is hit at the first look.
+  const aim = level + ROUNDING_MM / 2;
+  let [low, high] = [clear, blocked];
+  for (let turn = 0; (high.s - low.s) * track.speed > ROUNDING_MM; turn++) {
+    const [above, below] = [low.gap.distance - aim, aim - high.gap.distance];
+    const share = turn % 2 === 0 && above > 0 && below > 0 ? above / (above + below) : 1 / 2;
+    const s = low.s + (high.s - low.s) * share;
+    const found = { s, gap: track.gapAt(s) };
+    if (found.gap.distance < level) high = found;
+    else low = found;
+    if (low.gap.distance <= level + ROUNDING_MM) break;
   }
-  return clear;
+  return low.s;
 };
 
 /** What is known when the first blocked place is found. */
 interface Block {
   /** The last place seen with the whole required gap, if any, and the last one seen with at least the bar. */
-  readonly free: number | null;
-  readonly passed: number;
-  readonly blocked: number;
+  readonly free: Seen | null;
+  readonly passed: Seen;
+  readonly blocked: Seen;
 }
 
 const searchBlock = (
@@ -82,21 +90,21 @@ const searchBlock = (
   level: number,
   finest: number,
 ): Block | null => {
-  let free: number | null = null;
-  let passed = 0;
-  const visit = (a: Seen, b: Seen): number | null => {
-    if (a.gap.distance >= level) free = a.s;
-    if (a.gap.distance >= bar) passed = a.s;
+  let free: Seen | null = null;
+  let passed = stops[0] ?? null;
+  const visit = (a: Seen, b: Seen): Seen | null => {
+    if (a.gap.distance >= level) free = a;
+    if (a.gap.distance >= bar) passed = a;
     const middle = (a.s + b.s) / 2;
     if (floorBetween(track, a, b, middle) >= bar) return null;
-    if (b.s - a.s <= finest || !(middle > a.s && middle < b.s)) return b.gap.distance < bar ? b.s : null;
+    if (b.s - a.s <= finest || !(middle > a.s && middle < b.s)) return b.gap.distance < bar ? b : null;
     const found = { s: middle, gap: track.gapAt(middle) };
     return visit(a, found) ?? visit(found, b);
   };
   for (const [i, stop] of stops.slice(1).entries()) {
     const before = stops[i];
     const blocked = before ? visit(before, stop) : null;
-    if (blocked !== null) return { free, passed, blocked };
+    if (blocked && passed) return { free, passed, blocked };
   }
   return null;
 };

@@ -1,4 +1,4 @@
-import { boxAround, distance, ROUNDING_MM, type Vec3 } from '../base/index.ts';
+import { type Box, boxAround, distance, ROUNDING_MM, type Vec3 } from '../base/index.ts';
 import { nearestFeatures } from './features.ts';
 import { findNearest, nearestDistance, nearestPair } from './nearest.ts';
 import type { PreparedShell } from './prepared.ts';
@@ -6,6 +6,9 @@ import type { ConvexShape } from './shapes.ts';
 import type { Triangle } from './shell.ts';
 import { nearestOnTriangle, newBlend, newCorner, setCorner } from './simplex.ts';
 import { walkNear } from './tree.ts';
+
+/** A triangle as a flat body. */
+export const asShape = (triangle: Triangle): ConvexShape => ({ vertices: triangle, faces: [], radius: 0 });
 
 /** The skin nearest to the core of a body. */
 export interface SkinNear {
@@ -16,8 +19,6 @@ export interface SkinNear {
   /** Triangles the core touches or crosses. */
   readonly met: readonly Triangle[];
 }
-
-const asShape = (triangle: Triangle): ConvexShape => ({ vertices: triangle, faces: [], radius: 0 });
 
 /** Distance along the axis where the boxes of the triangle and of the body stand furthest apart: a lower bound. */
 const aside = ([a, b, c]: Triangle, low: Vec3, high: Vec3): number => {
@@ -49,10 +50,13 @@ export const nearSkin = (shape: ConvexShape, prepared: PreparedShell, reach: num
     const ending = findNearest(shape.vertices, triangle, asked());
     if (ending === 'apart') take(nearestDistance(), ...nearestPair());
     if (ending === 'apart' || ending === 'far') return;
-    const plain = nearestFeatures(shape, asShape(triangle));
-    const apart = ending === 'unsure' && plain.square > ROUNDING_MM ** 2;
-    take(apart ? Math.sqrt(plain.square) : 0, plain.from, plain.to);
-    if (!apart) met.push(triangle);
+    if (ending === 'unsure' || core > 0) {
+      const plain = nearestFeatures(shape, asShape(triangle));
+      const apart = ending === 'unsure' && plain.square > ROUNDING_MM ** 2;
+      take(apart ? Math.sqrt(plain.square) : 0, plain.from, plain.to);
+      if (apart) return;
+    }
+    met.push(triangle);
   };
   walkNear(prepared.root, min, max, asked, look);
   return { core, from, to, met };
@@ -92,4 +96,22 @@ export const nearestSkinPoint = (
   const reach = (): number => (best <= enough ? -1 : best);
   walkNear(prepared.root, point, point, reach, look);
   return best <= enough ? null : { distance: best, to };
+};
+
+/**
+ * The triangles of the skin near a box, as flat bodies: the obstacles for something that turns inside the skin. They
+ * tell a body on its way through the skin from one clear of it; how deep it stands outside, clearanceInside tells.
+ */
+export const skinShapes = (prepared: PreparedShell, { min, max }: Box): readonly ConvexShape[] => {
+  const found: number[] = [];
+  const look = (index: number): void => {
+    const triangle = prepared.triangles[index];
+    if (triangle && aside(triangle, min, max) === 0) found.push(index);
+  };
+  walkNear(prepared.root, min, max, () => 0, look);
+  found.sort((p, q) => p - q);
+  return found.flatMap((index) => {
+    const triangle = prepared.triangles[index];
+    return triangle ? [asShape(triangle)] : [];
+  });
 };

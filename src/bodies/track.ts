@@ -1,5 +1,5 @@
 import { dot, type Vec3 } from '../base/index.ts';
-import { type Gap, gapBetween } from './gap.ts';
+import { type Gap, gapBetween, type Separation, separationOf } from './gap.ts';
 import { greatestReach, greatestSpeed, type Motion, motionPose, motionSpan } from './motion.ts';
 import { type ConvexShape, shapeAt } from './shapes.ts';
 
@@ -9,7 +9,9 @@ export interface Track {
   /** No point of the shape moves more than this for one unit of s. */
   readonly speed: number;
   readonly amountAt: (s: number) => number;
-  readonly gapAt: (s: number) => Gap;
+  readonly gapAt: (s: number) => Separation;
+  /** The same with its points, for what is reported. */
+  readonly fullGapAt: (s: number) => Gap;
   /**
    * A gap proven for all of [low, high] by one separating direction. The gap is the best of all directions, so any
    * one direction gives a lower bound; how far the shape reaches along it while it moves is known in closed form.
@@ -22,7 +24,7 @@ export interface Track {
 /** The gap at one place of the way. */
 export interface Seen {
   readonly s: number;
-  readonly gap: Gap;
+  readonly gap: Separation;
 }
 
 const nearestAlong = (obstacle: ConvexShape, direction: Vec3): number => {
@@ -54,11 +56,13 @@ export const trackOf = (motion: Motion, shape: ConvexShape, obstacle: ConvexShap
   const [from, to] = motionSpan(motion);
   const sign = to < from ? -1 : 1;
   const amountAt = (s: number): number => from + sign * s;
+  const placed = (s: number): ConvexShape => shapeAt(shape, motionPose(motion, amountAt(s)));
   return {
     length: Math.abs(to - from),
     speed: greatestSpeed(motion, shape),
     amountAt,
-    gapAt: (s) => gapBetween(shapeAt(shape, motionPose(motion, amountAt(s))), obstacle),
+    gapAt: (s) => separationOf(placed(s), obstacle),
+    fullGapAt: (s) => gapBetween(placed(s), obstacle),
     floorOver: (direction, low, high) => {
       const [p, q] = [amountAt(low), amountAt(high)];
       const reach = greatestReach(motion, shape, direction, Math.min(p, q), Math.max(p, q));

@@ -3,7 +3,7 @@ import type { Gap } from './gap.ts';
 import { carriedPose, checkedMotion, type Held, type Motion, motionAt, motionSpan, travelBox } from './motion.ts';
 import { firstBlock, leastOnTrack } from './search.ts';
 import { type ConvexShape, shapeAt, shapeBox } from './shapes.ts';
-import { type Seen, type Track, trackOf } from './track.ts';
+import { type Track, trackOf } from './track.ts';
 
 /** Certified travel is right to this: nothing deeper is missed, nothing shallower is called a block. */
 export const TRAVEL_TOLERANCE_MM = 0.05;
@@ -69,8 +69,8 @@ const pairsOf = (
   return pairs.sort((p, q) => p.boxes - q.boxes || p.shape - q.shape || p.obstacle - q.obstacle);
 };
 
-const placeOf = ({ shape, obstacle, track }: Pair, { s, gap }: Seen): TravelPlace => ({
-  ...gap,
+const placeOf = ({ shape, obstacle, track }: Pair, s: number): TravelPlace => ({
+  ...track.fullGapAt(s),
   at: track.amountAt(s),
   shape,
   obstacle,
@@ -95,7 +95,7 @@ const leastOfAll = (pairs: readonly Pair[], limit: number): LeastOfAll => {
     proven = Math.min(proven, least.proven);
     if (!least.seen) continue;
     best = least.seen.gap.distance;
-    nearest = placeOf(pair, least.seen);
+    nearest = placeOf(pair, least.seen.s);
   }
   return { leastGap: nearest ? Math.min(best, proven) + 0 : Infinity, nearest, steps };
 };
@@ -108,7 +108,7 @@ const firstContact = (pairs: readonly Pair[], length: number, required: number):
     const s = firstBlock(pair.track, end, required, TRAVEL_TOLERANCE_MM);
     if (s === null || (contact && s >= end)) continue;
     end = s;
-    contact = placeOf(pair, { s, gap: pair.track.gapAt(s) });
+    contact = placeOf(pair, s);
   }
   return contact;
 };

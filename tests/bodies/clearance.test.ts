@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   add,
   boxAt,
+  boxGrown,
   distance,
   length,
   ROUNDING_MM,
@@ -15,14 +16,18 @@ import {
   boxShape,
   type ConvexShape,
   capsuleShape,
+  certifiedTravel,
   clearanceInside,
   gapBetween,
   loftShell,
+  type Motion,
   prepareShell,
   shapeAt,
   shellHolds,
   shellTriangles,
   skinGap,
+  skinShapes,
+  travelBox,
 } from '../../src/bodies/index.ts';
 import { anySeed, SEED, someBox, someCapsule, somePose } from './scenes.ts';
 
@@ -138,4 +143,23 @@ describe('clearanceInside, laws', () => {
       }),
       { seed: SEED, numRuns: 200 },
     ));
+});
+
+describe('skinShapes', () => {
+  it('makes the skin an obstacle for what turns inside it', () => {
+    // A door 700 long, hinged at the middle of the floor, falls on to the side wall, 550 away.
+    const door = box([300, 0, 300], [200, 18, 500]);
+    const falling: Motion = { kind: 'turn', point: [300, 0, 300], axis: [-1, 0, 0], fromRad: 0, toRad: Math.PI / 2 };
+    const near = skinShapes(room, boxGrown(travelBox(falling, door), 60));
+    expect(near.length).toBeGreaterThan(0);
+    expect(near.length).toBeLessThan(room.triangles.length);
+    const travel = certifiedTravel(falling, [door], near, 0);
+    expect(travel.clear).toBe(true);
+    expect(travel.leastGap).toBeCloseTo(32, 2); // lying flat its under side comes 300 − 18 − 250 over the wheelhouse
+    const longer = box([300, 0, 300], [200, 18, 560]);
+    const stopped = certifiedTravel(falling, [longer], skinShapes(room, travelBox(falling, longer)), 0);
+    // The outer top corner, 18 behind the hinge line, reaches y 550 at α: 560 sin α + 18 cos α = 550.
+    const angle = Math.asin(550 / Math.hypot(560, 18)) - Math.atan2(18, 560);
+    expect(stopped.reaches).toBeCloseTo(angle, 6);
+  });
 });
