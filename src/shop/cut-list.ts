@@ -69,7 +69,7 @@ export const cutList = ({ fitout, marks, catalog, rules }: CutListInput): readon
     return {
       mark,
       quantity: panels.length,
-      name: sharedName(panels),
+      name: sharedName(panels, places),
       where: counted(panels.map((each) => places.of(each))),
       carcass: part.carcass,
       material: panel.material,

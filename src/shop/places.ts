@@ -29,5 +29,11 @@ export const counted = (words: readonly string[]): string =>
     .map(([word, all]) => (all.length > 1 ? `${word} ×${all.length}` : word))
     .join('; ');
 
-/** Names of all panels that share a mark, each once. */
-export const sharedName = (panels: readonly Panel[]): string => [...new Set(panels.map(({ name }) => name))].join(', ');
+/** Names of all panels that share a mark, each once, without the carcass's own name, which every row gives beside it. */
+export const sharedName = (panels: readonly Panel[], places: Places): string => {
+  const bare = ({ name, carcass }: Panel): string => {
+    const prefix = `${places.carcass(carcass)} `;
+    return name.startsWith(prefix) && name.length > prefix.length ? name.slice(prefix.length) : name;
+  };
+  return [...new Set(panels.map(bare))].join(', ');
+};

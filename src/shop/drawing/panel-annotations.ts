@@ -2,7 +2,8 @@ import { type LengthUnits, type Polygon, polygonHolds, type Vec2 } from '../../b
 import type { Panel } from '../../fitout/index.ts';
 import type { Dimension, Running, Shape } from './drawing.ts';
 import { panelOutline } from './panel-figure.ts';
-import { holesOf, type Note, recessesOf, sizeText } from './panel-notes.ts';
+import { holesOf, type Note, recessesOf } from './panel-notes.ts';
+import { sizeText } from './paper-words.ts';
 import { crowding, placeTags } from './place-tags.ts';
 import { runsUp } from './recess-sections.ts';
 import { circle, line, type OnSheet, TEXT_MM, text } from './shapes.ts';
@@ -161,7 +162,10 @@ interface Emblem {
 const LARGE: Emblem = { textHeight: 6, arrow: 24 };
 const SMALL: Emblem = { textHeight: 3, arrow: 11 };
 const ARROW_BARB = 1.6;
-const EMBLEM_GRID = [0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85] as const;
+/** Shares of the length and width where the emblem may stand: every twentieth, from the middle outwards. */
+const EMBLEM_GRID: readonly number[] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 7, -7, 8, -8].map(
+  (step) => 0.5 + step / 20,
+);
 
 const emblemSize = (emblem: Emblem, mark: string, grain: boolean): Vec2 => [
   Math.max(textWidth(mark, emblem.textHeight), grain ? emblem.arrow : 0) + 2,
@@ -175,15 +179,27 @@ const around = (at: Vec2, size: Vec2): Area => ({
 
 const cornersOf = ({ from, to }: Area): Polygon => [from, [to[0], from[1]], to, [from[0], to[1]]];
 
-/** The place inside the part where the emblem covers least, nearest the middle among equals. */
-const emblemPlace = ({ panel, move }: PlacedPanel, size: Vec2, taken: readonly Area[]): Area => {
+/** The place inside the part where the emblem covers least, nearest the middle among equals; null where none is inside. */
+const emblemPlace = ({ panel, move }: PlacedPanel, size: Vec2, taken: readonly Area[]): Area | null => {
   const outline = panelOutline(panel).map(move);
   const places = EMBLEM_GRID.flatMap((y) =>
     EMBLEM_GRID.map((x) => around(move([x * panel.length, y * panel.width]), size)),
   );
   const inside = places.filter((area) => cornersOf(area).every((corner) => polygonHolds(outline, corner)));
-  const all = inside.length > 0 ? inside : places;
-  return all.reduce((best, area) => (crowding(area, taken) < crowding(best, taken) ? area : best));
+  return inside.reduce<Area | null>(
+    (best, area) => (best === null || crowding(area, taken) < crowding(best, taken) ? area : best),
+    null,
+  );
+};
+
+/** The large emblem where it covers no cut, else the small one; over the middle where even that is larger than the part. */
+const chosenEmblem = (placed: PlacedPanel, mark: string, taken: readonly Area[]): { emblem: Emblem; area: Area } => {
+  const { panel, move } = placed;
+  const sizeOf = (emblem: Emblem): Vec2 => emblemSize(emblem, mark, panel.grain === 'length');
+  const large = emblemPlace(placed, sizeOf(LARGE), taken);
+  if (large !== null && crowding(large, taken) === 0) return { emblem: LARGE, area: large };
+  const small = emblemPlace(placed, sizeOf(SMALL), taken);
+  return { emblem: SMALL, area: small ?? around(move([panel.length / 2, panel.width / 2]), sizeOf(SMALL)) };
 };
 
 const grainArrow = ([x, y]: Vec2, reach: number): readonly Shape[] => {
@@ -199,11 +215,7 @@ export const panelEmblem = (
   taken: readonly Area[],
 ): { readonly shapes: readonly Shape[]; readonly area: Area } => {
   const grain = placed.panel.grain === 'length';
-  const [low, high] = [placed.move([0, 0]), placed.move([placed.panel.length, placed.panel.width])];
-  const large = emblemSize(LARGE, mark, grain);
-  const roomy = large[0] * 1.5 <= high[0] - low[0] && large[1] * 1.5 <= high[1] - low[1];
-  const emblem = roomy ? LARGE : SMALL;
-  const area = emblemPlace(placed, emblemSize(emblem, mark, grain), taken);
+  const { emblem, area } = chosenEmblem(placed, mark, taken);
   const middle = (area.from[0] + area.to[0]) / 2;
   const base = area.to[1] - 1 - emblem.textHeight;
   const arrowAt: Vec2 = [middle, area.from[1] + 1 + TEXT_MM.note + ARROW_BARB / 2];
@@ -234,18 +246,21 @@ const outside = ({ panel, move }: PlacedPanel): readonly Area[] => {
   ];
 };
 
-/** The tag of every cut beside it. A long recess carries its tag at its middle. */
+/** Where along a long recess its tag may stand. */
+const ALONG_RECESS = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8] as const;
+
+/** The tag of every cut beside it. A long recess carries its tag somewhere along it. */
 export const panelTags = (notes: readonly Note[], placed: PlacedPanel, taken: readonly Area[]): readonly Shape[] => {
-  const holes = noteAreas(
-    notes.filter(({ kind }) => kind === 'hole'),
-    placed,
-  );
   const tagged = notes.map(({ tag, at, half, kind }) => {
     const [hx, hy] = [half[0] * placed.scale, half[1] * placed.scale];
-    const reach: Vec2 = kind === 'recess' ? (hy > hx ? [hx, 0] : [0, hy]) : [hx, hy];
-    return { tag, at: placed.move(at), half: reach };
+    if (kind !== 'recess') return { tag, anchors: [placed.move(at)], half: [hx, hy] as const };
+    const up = hy > hx;
+    const anchors = ALONG_RECESS.map((share) =>
+      placed.move(up ? [at[0], at[1] + half[1] * (2 * share - 1)] : [at[0] + half[0] * (2 * share - 1), at[1]]),
+    );
+    return { tag, anchors, half: up ? ([hx, 0] as const) : ([0, hy] as const) };
   });
-  return placeTags(tagged, [...outside(placed), ...holes, ...taken]).map(({ tag, at }) =>
+  return placeTags(tagged, [...outside(placed), ...noteAreas(notes, placed), ...taken]).map(({ tag, at }) =>
     text(at, tag, { height: TEXT_MM.note, layer: 'text' }),
   );
 };

@@ -16,6 +16,7 @@ import {
 } from './panel-annotations.ts';
 import { panelFigure } from './panel-figure.ts';
 import { type NoteTable, noteTables } from './panel-notes.ts';
+import { PAPER_CAUTION, scaleText, unitsText } from './paper-words.ts';
 import { recessSections, SECTION_WIDTH, sectionExtent, sectionShapes } from './recess-sections.ts';
 import { onSheet, placedStroke } from './shapes.ts';
 import { type Area, areaSize, type Cell, reductionFor, type Sheet, sheetFor, sheetShapes } from './sheet.ts';
@@ -37,9 +38,6 @@ export interface PartWords {
 const PAD = 3;
 const COLUMN_GAP = 4;
 
-export const PAPER_CAUTION =
-  'Measure the stock before cutting: thickness is as measured, not as named. The tape and the sheet in hand overrule this paper. No approval: local codes and licensed practice decide.';
-
 /** A size with its unit, and in millimetres as well where inches are shown. */
 const sizePair = (length: number, width: number, units: LengthUnits): string => {
   const mm = `${formatMillimetres(length)} × ${formatMillimetres(width)} mm`;
@@ -53,9 +51,6 @@ const bandsText = ({ bands }: Panel): string => {
   );
   return named.length === 0 ? 'none' : named.join(', ');
 };
-
-export const scaleText = (reduction: number): string => `1:${reduction}`;
-export const unitsText = (units: LengthUnits): string => (units === 'in' ? 'inches' : 'millimetres');
 
 const cell = (caption: string, share: number, value: string): Cell => ({ caption, value, share });
 

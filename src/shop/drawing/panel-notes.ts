@@ -7,7 +7,8 @@ import {
   type Vec2,
 } from '../../base/index.ts';
 import type { CutoutOutline, Panel, PanelCut } from '../../fitout/index.ts';
-import { BORE_FRACTION, SHOP_FRACTION } from '../rounding.ts';
+import { BORE_FRACTION } from '../rounding.ts';
+import { sizeText } from './paper-words.ts';
 import type { TableColumn } from './table.ts';
 
 /** A tag beside a cut and its line in a table. */
@@ -34,9 +35,6 @@ const byPlace = (a: Vec2, b: Vec2): number => a[0] - b[0] || a[1] - b[1];
 const middleOf = (from: Vec2, to: Vec2): Vec2 => [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
 const halfOf = (from: Vec2, to: Vec2): Vec2 => [(to[0] - from[0]) / 2, (to[1] - from[1]) / 2];
 
-/** A size that is sawn or routed. */
-export const sizeText = (mm: number, units: LengthUnits): string =>
-  units === 'in' ? formatInches(mm, SHOP_FRACTION) : formatMillimetres(mm);
 /** A place or a size that is bored, where a finer fraction is wanted. */
 const boreText = (mm: number, units: LengthUnits): string =>
   units === 'in' ? formatInches(mm, BORE_FRACTION) : formatMillimetres(mm);

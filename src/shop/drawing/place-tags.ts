@@ -6,7 +6,8 @@ import { textWidth } from './text-width.ts';
 /** Something that wants its tag beside it, on paper. */
 export interface Tagged {
   readonly tag: string;
-  readonly at: Vec2;
+  /** Points that the tag may stand beside, the best first. */
+  readonly anchors: readonly Vec2[];
   readonly half: Vec2;
 }
 export interface PlacedTag {
@@ -33,7 +34,7 @@ const overlap = (a: Area, b: Area): number =>
   Math.max(0, Math.min(a.to[0], b.to[0]) - Math.max(a.from[0], b.from[0])) *
   Math.max(0, Math.min(a.to[1], b.to[1]) - Math.max(a.from[1], b.from[1]));
 
-const boxBeside = ({ at, half, tag }: Tagged, side: Vec2, height: number): Area => {
+const boxBeside = ({ half, tag }: Tagged, at: Vec2, side: Vec2, height: number): Area => {
   const width = textWidth(tag, height);
   const x = at[0] + side[0] * (half[0] + OFF) - (side[0] < 0 ? width : side[0] === 0 ? width / 2 : 0);
   const y = at[1] + side[1] * (half[1] + OFF) - (side[1] < 0 ? height : side[1] === 0 ? height / 2 : 0);
@@ -44,19 +45,26 @@ const boxBeside = ({ at, half, tag }: Tagged, side: Vec2, height: number): Area 
 export const crowding = (box: Area, taken: readonly Area[]): number =>
   taken.reduce((sum, other) => sum + overlap(box, other), 0);
 
-/** Puts each tag where it covers least of the holes and the tags before it; the first such place in reading order. */
+/** The box beside one of the anchors that covers least; the first such one in reading order. */
+const bestBox = (item: Tagged, busy: readonly Area[]): Area | null => {
+  let best: { box: Area; cost: number } | null = null;
+  for (const at of item.anchors)
+    for (const side of SIDES) {
+      const box = boxBeside(item, at, side, TEXT_MM.note);
+      const cost = crowding(box, busy);
+      if (cost === 0) return box;
+      if (best === null || cost < best.cost) best = { box, cost };
+    }
+  return best?.box ?? null;
+};
+
+/** Puts each tag where it covers least of what is there already and of the tags before it. */
 export const placeTags = (tagged: readonly Tagged[], taken: readonly Area[]): readonly PlacedTag[] => {
   const busy: Area[] = [...taken];
-  return tagged.map((item) => {
-    let best: { box: Area; cost: number } | null = null;
-    for (const side of SIDES) {
-      const box = boxBeside(item, side, TEXT_MM.note);
-      const cost = crowding(box, busy);
-      if (best === null || cost < best.cost) best = { box, cost };
-      if (cost === 0) break;
-    }
-    const box = best?.box ?? { from: item.at, to: item.at };
+  return tagged.flatMap((item) => {
+    const box = bestBox(item, busy);
+    if (box === null) return [];
     busy.push(box);
-    return { tag: item.tag, at: box.from };
+    return [{ tag: item.tag, at: box.from }];
   });
 };

@@ -2,7 +2,8 @@ import { type LengthUnits, type Polygon, sameLength, type Vec2 } from '../../bas
 import type { Panel } from '../../fitout/index.ts';
 import type { Dimension, Shape } from './drawing.ts';
 import { hatching } from './hatch.ts';
-import { type Recess, recessesOf, sizeText } from './panel-notes.ts';
+import { type Recess, recessesOf } from './panel-notes.ts';
+import { sizeText } from './paper-words.ts';
 import { line, onSheet, TEXT_MM, text } from './shapes.ts';
 
 /** One profile that is cut into a part, shown once however often it comes. */
@@ -25,7 +26,7 @@ const profileOf = (recess: Recess, panel: Panel): { readonly width: number; read
 };
 
 const EDGE_SHOWN = 25;
-const BODY_SHOWN = 18;
+const BODY_SHOWN = 16;
 
 /** Profiles that look the same on paper: same kind, face, width and depth, and as far from an edge if one is shown. */
 const sameSection = (a: RecessSection, b: Omit<RecessSection, 'label'>): boolean =>
@@ -54,6 +55,8 @@ export const recessSections = (
 /** Paper width of one section picture; room for its dimensions included. */
 export const SECTION_WIDTH = 76;
 const DIMENSION_STEP = 6;
+/** Paper that is not the profile: a margin at the left, two dimension lines at the right. */
+const BESIDE_PROFILE = 8 + 2 + 2 * DIMENSION_STEP + 2;
 
 /** The cut profile, the shown face up, the nearer edge at the left; it breaks off where the panel goes on. */
 const profileRing = (
@@ -109,8 +112,9 @@ export const sectionExtent = (
   section: RecessSection,
   thickness: number,
 ): { readonly scale: number; readonly height: number } => {
-  const wide = section.width + BODY_SHOWN + Math.min(section.toEdge, EDGE_SHOWN) + DIMENSION_STEP * 3;
-  const scale = wide <= SECTION_WIDTH ? 1 : SECTION_WIDTH / wide >= 0.5 ? 0.5 : 0.2;
+  const start = section.toEdge <= EDGE_SHOWN ? section.toEdge : BODY_SHOWN;
+  const share = (SECTION_WIDTH - BESIDE_PROFILE) / (start + section.width + BODY_SHOWN);
+  const scale = share >= 1 ? 1 : share >= 0.5 ? 0.5 : 0.2;
   return { scale, height: thickness * scale + 2 * DIMENSION_STEP + 6 };
 };
 

@@ -1,0 +1,132 @@
+import { type LengthUnits, polygonHolds, type Vec2 } from '../../base/index.ts';
+import type { Body, SolvedCarcass, SolvedOpening } from '../../fitout/index.ts';
+import type { Marks } from '../marks.ts';
+import type { Shape } from './drawing.ts';
+import { sizeText } from './paper-words.ts';
+import { crowding } from './place-tags.ts';
+import type { Silhouette } from './projection.ts';
+import { type OnSheet, TEXT_MM, text } from './shapes.ts';
+import type { Area } from './sheet.ts';
+import { textWidth } from './text-width.ts';
+import { standsBefore } from './visible-edges.ts';
+
+/** The face of a carcass on paper. */
+export interface FaceOnPaper {
+  readonly carcass: SolvedCarcass;
+  readonly move: OnSheet;
+  readonly scale: number;
+  readonly units: LengthUnits;
+}
+
+const boxOf = ({ ring }: Silhouette<Body>, move: OnSheet): Area => {
+  const points = ring.map(move);
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  return { from: [Math.min(...xs), Math.min(...ys)], to: [Math.max(...xs), Math.max(...ys)] };
+};
+
+/** Heights in an opening where its words may stand: the middle first. */
+const WORD_PLACES = [0.5, 0.68, 0.32, 0.84, 0.16] as const;
+const WORDS_HIGH = 8;
+
+/** Name and clear size (across × up × deep) in each opening that is not divided and does not move, off the boards. */
+export const openingWords = (
+  openings: readonly SolvedOpening[],
+  boards: readonly Area[],
+  { move, scale, units }: FaceOnPaper,
+): readonly Shape[] =>
+  openings
+    .filter(({ mover, content }) => mover === null && content !== 'divided')
+    .flatMap((opening): readonly Shape[] => {
+      const { from, size, name } = opening;
+      const within = size[0] * scale - 2;
+      const words = `${sizeText(size[0], units)} × ${sizeText(size[2], units)} × ${sizeText(size[1], units)}`;
+      const sized = textWidth(words, TEXT_MM.note) <= within && size[2] * scale > 3 * TEXT_MM.value;
+      const half = Math.min(within, Math.max(textWidth(name, TEXT_MM.value), textWidth(words, TEXT_MM.note))) / 2;
+      const places = WORD_PLACES.map((share) => move([from[0] + size[0] / 2, from[2] + size[2] * share]));
+      const block = ([x, y]: Vec2): Area => ({
+        from: [x - half, y - WORDS_HIGH / 2],
+        to: [x + half, y + WORDS_HIGH / 2],
+      });
+      const [x, y] = places.reduce((best, place) =>
+        crowding(block(place), boards) < crowding(block(best), boards) ? place : best,
+      );
+      const style = { align: 'middle', within } as const;
+      return [
+        ...(name === '' ? [] : [text([x, y + (sized ? 0.8 : -1)], name, { ...style, strong: true })]),
+        ...(sized ? [text([x, y - 3], words, { ...style, height: TEXT_MM.note })] : []),
+      ];
+    });
+
+const MARK_EDGE_MOST = 8;
+const MARK_IN = 1.2;
+const MARK_MM = TEXT_MM.caption;
+
+const narrowSide = ({ from, to }: Area): number => Math.min(to[0] - from[0], to[1] - from[1]);
+
+export const narrowBoxes = (silhouettes: readonly Silhouette<Body>[], { move }: FaceOnPaper): readonly Area[] =>
+  silhouettes.map((seen) => boxOf(seen, move)).filter((box) => narrowSide(box) <= MARK_EDGE_MOST);
+
+/** Where along a narrow edge its mark may stand. */
+const ALONG_EDGE = [0.5, 0.35, 0.65, 0.2, 0.8] as const;
+
+/** The mark on a board that shows a narrow edge, along the edge, where it lies least on other boards. */
+const edgeMark = (mark: string, box: Area, others: readonly Area[]): { readonly area: Area; readonly shape: Shape } => {
+  const size = MARK_MM;
+  const half = textWidth(mark, size) / 2;
+  const [width, height] = [box.to[0] - box.from[0], box.to[1] - box.from[1]];
+  const upright = height > width;
+  const areas = ALONG_EDGE.map((share): Area => {
+    const [x, y] = [box.from[0] + width * (upright ? 0.5 : share), box.from[1] + height * (upright ? share : 0.5)];
+    const [dx, dy] = upright ? [size / 2, half] : [half, size / 2];
+    return { from: [x - dx, y - dy], to: [x + dx, y + dy] };
+  });
+  const area = areas.reduce((best, each) => (crowding(each, others) < crowding(best, others) ? each : best));
+  const [x, y] = [(area.from[0] + area.to[0]) / 2, (area.from[1] + area.to[1]) / 2];
+  const at: Vec2 = upright ? [x + size / 2, y] : [x, y - size / 2];
+  return { area, shape: text(at, mark, { height: size, align: 'middle', turnRad: upright ? Math.PI / 2 : 0 }) };
+};
+
+const middleOf = ({ from, to }: Area): Vec2 => [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+
+interface SeenBoard {
+  readonly seen: Silhouette<Body>;
+  readonly box: Area;
+  readonly mark: string;
+}
+
+/** The mark of one board, or null where the board shows no place for it. */
+const boardMark = (
+  board: SeenBoard,
+  others: readonly Area[],
+): { readonly area: Area; readonly shape: Shape } | null => {
+  const { seen, box, mark } = board;
+  if (narrowSide(box) < MARK_MM + 0.4) return null;
+  if (narrowSide(box) <= MARK_EDGE_MOST) return edgeMark(mark, box, others);
+  if (seen.item.mover === null) return null;
+  const [x, y] = [box.to[0] - MARK_IN, box.from[1] + MARK_IN];
+  const area: Area = { from: [x - textWidth(mark, MARK_MM), y], to: [x, y + MARK_MM] };
+  return { area, shape: text([x, y], mark, { height: MARK_MM, align: 'right' }) };
+};
+
+/** Marks of the boards that show a narrow edge, and of fronts that move, low right on them; none that is covered. */
+export const boardMarks = (
+  silhouettes: readonly Silhouette<Body>[],
+  marks: Marks,
+  { move }: FaceOnPaper,
+): readonly Shape[] => {
+  const boards = silhouettes.flatMap((seen): readonly SeenBoard[] => {
+    const mark = marks.markOf.get(seen.item.id);
+    return mark === undefined ? [] : [{ seen, box: boxOf(seen, move), mark }];
+  });
+  const narrow = boards.map(({ box }) => box).filter((box) => narrowSide(box) <= MARK_EDGE_MOST);
+  const written: Area[] = [];
+  return boards.flatMap((board): readonly Shape[] => {
+    const placed = boardMark(board, [...narrow.filter((box) => box !== board.box), ...written]);
+    if (placed === null || crowding(placed.area, written) > 0) return [];
+    const nearer = silhouettes.filter((other) => standsBefore(other, board.seen));
+    if (nearer.some(({ ring }) => polygonHolds(ring.map(move), middleOf(placed.area)))) return [];
+    written.push(placed.area);
+    return [placed.shape];
+  });
+};

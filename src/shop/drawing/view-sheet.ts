@@ -1,0 +1,78 @@
+import type { LengthUnits, Vec2 } from '../../base/index.ts';
+import type { Dimension, Drawing, Shape } from './drawing.ts';
+import { PAPER_CAUTION, scaleText, unitsText } from './paper-words.ts';
+import { TEXT_MM } from './shapes.ts';
+import { type Area, areaSize, reductionFor, sheetFor, sheetShapes } from './sheet.ts';
+
+/** What the title block of a view says. */
+export interface ViewWords {
+  readonly designTitle: string;
+  readonly customer: string;
+  readonly view: string;
+  readonly seen: string;
+  readonly mark: string;
+}
+
+/** Room on paper that dimensions take round a view. */
+export interface Surround {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+const PAD = 3;
+
+/** Lays a picture of the given true size on a sheet; the shapes are made when scale and place are known. */
+export const viewSheet = (
+  words: ViewWords,
+  size: Vec2,
+  surround: Surround,
+  units: LengthUnits,
+  shapes: (scale: number, at: Vec2) => readonly Shape[],
+): Drawing => {
+  const sheet = sheetFor(units);
+  const room: Area = {
+    from: [sheet.room.from[0] + PAD + surround.left, sheet.room.from[1] + PAD + surround.bottom],
+    to: [sheet.room.to[0] - PAD - surround.right, sheet.room.to[1] - PAD - surround.top],
+  };
+  const free = areaSize(room);
+  const reduction = reductionFor(size, free, units);
+  const at: Vec2 = [
+    room.from[0] + (free[0] - size[0] / reduction) / 2,
+    room.from[1] + (free[1] - size[1] / reduction) / 2,
+  ];
+  const cell = (caption: string, share: number, value: string) => ({ caption, share, value });
+  const block = {
+    mark: words.mark,
+    sheet: 'sheet 1 of 1',
+    rows: [
+      [cell('design', 6, words.designTitle), cell('customer', 5, words.customer)],
+      [cell('view', 6, words.view), cell('seen', 5, words.seen)],
+      [
+        cell('scale', 2, scaleText(reduction)),
+        cell('units', 2, unitsText(units)),
+        cell('sizes', 4, 'clear sizes of openings, outside sizes overall'),
+        cell('checked', 2, ''),
+      ],
+    ],
+    caution: PAPER_CAUTION,
+  };
+  return {
+    title: `${words.designTitle}: ${words.view}`,
+    size: sheet.size,
+    scale: 1 / reduction,
+    shapes: [...sheetShapes(sheet, block), ...shapes(1 / reduction, at)],
+  };
+};
+
+export const dimension = (axis: Dimension['axis'], from: Vec2, to: Vec2, lineAt: number, label: string): Dimension => ({
+  kind: 'dimension',
+  layer: 'dimension',
+  axis,
+  from,
+  to,
+  lineAt,
+  label,
+  textHeight: TEXT_MM.note,
+});

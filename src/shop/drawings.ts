@@ -1,0 +1,71 @@
+import type { Catalog, HouseRules } from '../catalog/index.ts';
+import type { Design } from '../design/index.ts';
+import type { CargoSpace } from '../envelope/index.ts';
+import type { FitOut, SolvedCarcass } from '../fitout/index.ts';
+import { type CutListRow, cutList } from './cut-list.ts';
+import type { Drawing } from './drawing/drawing.ts';
+import { faceView } from './drawing/face-view.ts';
+import { type GeneralViewName, generalView } from './drawing/general-view.ts';
+import { type PartWords, panelDrawing } from './drawing/panel-drawing.ts';
+import { type MarkedPart, type Marks, markParts } from './marks.ts';
+
+export interface DrawingsInput {
+  readonly design: Design;
+  readonly fitout: FitOut;
+  readonly catalog: Catalog;
+  readonly rules: HouseRules;
+  /** The cargo space, drawn behind the general views, or null where the survey does not give one. */
+  readonly space: CargoSpace | null;
+}
+
+/** What can be drawn of a design, by name. */
+export interface Drawings {
+  readonly marks: Marks;
+  readonly rows: readonly CutListRow[];
+  /** A face for each carcass (`face-carcass-1`), `plan`, `side`. */
+  readonly views: readonly string[];
+  /** Marks of the parts: `A1`. */
+  readonly parts: readonly string[];
+  /** The sheets of a view or of a part; null for a name that is neither. */
+  readonly draw: (name: string) => readonly Drawing[] | null;
+}
+
+const GENERAL: readonly GeneralViewName[] = ['plan', 'side'];
+const faceName = ({ id }: SolvedCarcass): string => `face-${id}`;
+
+const wordsOf = (row: CutListRow, { design, rules }: DrawingsInput): PartWords => ({
+  designTitle: design.title,
+  name: row.name,
+  where: row.where,
+  materialName: row.materialName,
+  cutLength: row.cutLength,
+  cutWidth: row.cutWidth,
+  note: row.note,
+  cutToleranceMm: rules.value('cut-tolerance'),
+  boreToleranceMm: rules.value('bore-tolerance'),
+});
+
+/** Everything that can be drawn of a fit-out; nothing is drawn before it is asked for. */
+export const createDrawings = (input: DrawingsInput): Drawings => {
+  const { design, fitout, catalog, rules, space } = input;
+  const marks = markParts(fitout);
+  const rows = cutList({ fitout, marks, catalog, rules });
+  const rowOf = new Map(rows.map((row) => [row.mark, row]));
+  const partOf = new Map<string, MarkedPart>(marks.parts.map((part) => [part.mark, part]));
+  const faceOf = new Map(fitout.carcasses.map((carcass) => [faceName(carcass), carcass]));
+  const common = { fitout, marks, designTitle: design.title, customer: design.customer, units: design.units };
+  return {
+    marks,
+    rows,
+    views: [...faceOf.keys(), ...GENERAL],
+    parts: [...partOf.keys()],
+    draw: (name) => {
+      const carcass = faceOf.get(name);
+      if (carcass) return [faceView({ ...common, carcass })];
+      const general = GENERAL.find((each) => each === name);
+      if (general) return [generalView(general, { ...common, space })];
+      const [part, row] = [partOf.get(name), rowOf.get(name)];
+      return part && row ? panelDrawing(part, wordsOf(row, input), design.units) : null;
+    },
+  };
+};

@@ -1,0 +1,92 @@
+import type { Inspection } from '../inspection/index.ts';
+import { CAUTIONS } from './cautions.ts';
+import { cutListCsv } from './cut-list-csv.ts';
+import type { Drawing } from './drawing/drawing.ts';
+import { drawingToSvg } from './drawing/svg.ts';
+import { createDrawings, type Drawings, type DrawingsInput } from './drawings.ts';
+import { hardwareCsv, hardwareList } from './hardware-list.ts';
+import { inspectionSheet } from './inspection-sheet.ts';
+import { massesCsv, massTable } from './masses.ts';
+
+/** One file of the packet. Text is UTF-8; bytes are for formats that are not text. */
+export type PacketFile = {
+  /** Relative, with `/`, made of letters, digits, `-`, `.` alone. */
+  readonly path: string;
+  readonly kind: 'list' | 'part-drawing' | 'view' | 'sheet' | 'contents';
+  readonly about: string;
+} & ({ readonly text: string } | { readonly bytes: Uint8Array });
+
+export interface PacketInput extends DrawingsInput {
+  readonly inspection: Inspection;
+}
+
+export interface Packet {
+  readonly files: readonly PacketFile[];
+}
+
+/** What a manifest says of itself, so that a reader knows what it has. */
+export const PACKET_FORMAT = 'hatchwright-packet';
+export const PACKET_VERSION = 1;
+
+const sheetFiles = (
+  name: string,
+  sheets: readonly Drawing[],
+  folder: string,
+  kind: PacketFile['kind'],
+): readonly PacketFile[] =>
+  sheets.map((drawing, i) => ({
+    path: `${folder}/${name}${i === 0 ? '' : `-${i + 1}`}.svg`,
+    kind,
+    about: sheets.length > 1 ? `${drawing.title}, sheet ${i + 1} of ${sheets.length}` : drawing.title,
+    text: drawingToSvg(drawing),
+  }));
+
+const drawingFiles = (drawings: Drawings): readonly PacketFile[] => [
+  ...drawings.views.flatMap((name) => sheetFiles(name, drawings.draw(name) ?? [], 'views', 'view')),
+  ...drawings.parts.flatMap((mark) => sheetFiles(mark, drawings.draw(mark) ?? [], 'drawings', 'part-drawing')),
+];
+
+const manifest = ({ design }: PacketInput, { rows }: Drawings, files: readonly PacketFile[]): PacketFile => ({
+  path: 'manifest.json',
+  kind: 'contents',
+  about: 'what each file is',
+  text: `${JSON.stringify(
+    {
+      format: PACKET_FORMAT,
+      version: PACKET_VERSION,
+      design: design.title,
+      customer: design.customer,
+      units: design.units,
+      parts: rows.reduce((sum, { quantity }) => sum + quantity, 0),
+      marks: rows.length,
+      files: files.map(({ path, kind, about }) => ({ path, kind, about })),
+      cautions: CAUTIONS,
+    },
+    null,
+    2,
+  )}\n`,
+});
+
+/**
+ * Everything that leaves for the saw, as files: lists, one drawing a part, views, the inspection sheet, and a manifest
+ * that says what each is. The same design gives the same bytes.
+ */
+export const createPacket = (input: PacketInput): Packet => {
+  const { design, fitout, catalog, rules, inspection } = input;
+  const drawings = createDrawings(input);
+  const { marks, rows } = drawings;
+  const list = (path: string, about: string, text: string): PacketFile => ({ path, kind: 'list', about, text });
+  const files: readonly PacketFile[] = [
+    list('cut-list.csv', 'every part to cut, by material', cutListCsv(rows, design.units)),
+    list('hardware.csv', 'what to fetch and buy', hardwareCsv(hardwareList({ fitout, catalog, rules }), design.units)),
+    list('masses.csv', 'every mass with its place, and sums', massesCsv(massTable(fitout, marks))),
+    {
+      path: 'inspection.txt',
+      kind: 'sheet',
+      about: 'inspection sheet: every finding, loads, cautions',
+      text: inspectionSheet({ design, fitout, inspection, marks }),
+    },
+    ...drawingFiles(drawings),
+  ];
+  return { files: [...files, manifest(input, drawings, files)] };
+};

@@ -1,0 +1,112 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { FitOut } from '../../src/fitout/index.ts';
+import type { Finding, Inspection } from '../../src/inspection/index.ts';
+import { createPacket, type Packet, type PacketFile } from '../../src/shop/packet.ts';
+import { catalog, design, emptyFitOut, emptyInspection, fitOutOf, panel, rules, twoColumns } from './fixture.ts';
+import { anyFitOut } from './random-fit-out.ts';
+
+const packetOf = (
+  fitout: FitOut,
+  inspection: Inspection = emptyInspection,
+  title = 'Brook Hollow support car',
+): Packet => createPacket({ design: design(title), fitout, catalog, rules, space: null, inspection });
+const textOf = (packet: Packet, path: string): string => {
+  const file = packet.files.find((each) => each.path === path);
+  if (!file || !('text' in file)) throw new Error(`no text file ${path}`);
+  return file.text;
+};
+const byKind = (packet: Packet, kind: PacketFile['kind']): readonly string[] =>
+  packet.files.filter((file) => file.kind === kind).map(({ path }) => path);
+
+const finding: Finding = {
+  rule: 'body-in-space',
+  severity: 'stop',
+  parts: ['side-left'],
+  value: 2.5,
+  limit: 6,
+  unit: 'mm',
+  uncertainty: 3,
+  at: null,
+  source: 'shop judgement',
+  status: 'shop habit',
+  margin: 'gap',
+  facts: {},
+  waysOut: [],
+  accepted: { who: 'R. Mapp', why: 'trim is cut back there', on: '2031-05-02' },
+};
+
+describe('packet', () => {
+  it('holds lists, views, one drawing a part, the inspection sheet and a manifest', () => {
+    const packet = packetOf(twoColumns());
+    expect(byKind(packet, 'list')).toEqual(['cut-list.csv', 'hardware.csv', 'masses.csv']);
+    expect(byKind(packet, 'view')).toEqual(['views/face-carcass-1.svg', 'views/plan.svg', 'views/side.svg']);
+    expect(byKind(packet, 'part-drawing')).toEqual(
+      ['A1', 'A2', 'A3', 'A4', 'A5', 'A6'].map((m) => `drawings/${m}.svg`),
+    );
+    expect(byKind(packet, 'sheet')).toEqual(['inspection.txt']);
+    expect(byKind(packet, 'contents')).toEqual(['manifest.json']);
+  });
+
+  it('lists in its manifest every other file and the counts of the cut list', () => {
+    const packet = packetOf(twoColumns());
+    const manifest = JSON.parse(textOf(packet, 'manifest.json'));
+    expect(manifest.files.map(({ path }: { path: string }) => path)).toEqual(
+      packet.files.slice(0, -1).map(({ path }) => path),
+    );
+    expect(manifest).toMatchObject({ format: 'hatchwright-packet', version: 1, parts: 7, marks: 6, units: 'mm' });
+  });
+
+  it('can be made of an empty cabinet', () => {
+    const packet = packetOf(emptyFitOut);
+    expect(byKind(packet, 'part-drawing')).toEqual([]);
+    expect(byKind(packet, 'view')).toEqual(['views/plan.svg', 'views/side.svg']);
+  });
+
+  it('puts a finding on the sheet with value, limit, source, mark, and who lets it stand', () => {
+    const sheet = textOf(packetOf(twoColumns(), { ...emptyInspection, findings: [finding] }), 'inspection.txt');
+    expect(sheet).toContain('1 stop, 0 cautions, 0 notes.');
+    for (const words of [
+      'STOP',
+      '2.5 mm ± 3 mm',
+      'limit 6 mm',
+      'shop judgement',
+      'marks: A1',
+      'accepted by R. Mapp',
+      'trim is cut back',
+    ])
+      expect(sheet.replace(/\s+/g, ' ')).toContain(words);
+    expect(sheet).toContain('Cautions');
+    for (const line of sheet.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
+  });
+
+  it('is safe whatever people write', () => {
+    const packet = packetOf(
+      fitOutOf([panel('p', { name: '<script>=1</script>' })]),
+      emptyInspection,
+      '"><svg onload=x>',
+    );
+    for (const file of packet.files) {
+      expect(file.path).toMatch(/^[a-zA-Z0-9.-]+(\/[a-zA-Z0-9.-]+)?$/);
+      if (file.path.endsWith('.svg')) expect('text' in file ? file.text : '').not.toMatch(/<script|<svg onload/);
+    }
+  });
+});
+
+describe('laws of the packet', () => {
+  it('every panel is drawn, every path is new, and the same design gives the same bytes', () => {
+    fc.assert(
+      fc.property(anyFitOut, (fitout) => {
+        const packet = packetOf(fitout);
+        expect(packetOf(structuredClone(fitout))).toEqual(packet);
+        const paths = packet.files.map(({ path }) => path);
+        expect(new Set(paths).size).toBe(paths.length);
+        const manifest = JSON.parse(textOf(packet, 'manifest.json'));
+        expect(manifest.parts).toBe(fitout.panels.length);
+        const first = paths.filter((path) => path.startsWith('drawings/') && !path.includes('-'));
+        expect(first).toHaveLength(manifest.marks);
+      }),
+      { seed: 662_607, numRuns: 12 },
+    );
+  });
+});
