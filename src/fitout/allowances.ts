@@ -6,6 +6,7 @@ import { fastenersOf, pieceOf, screwsAlong } from './hardware.ts';
 import { centreOfMass, squareMetres } from './masses.ts';
 import type { MassItem, Panel } from './parts.ts';
 import { type AssemblyBoards, type FittingParts, NO_PARTS, together } from './solved.ts';
+import { PIECES } from './standard-pieces.ts';
 
 const MM_PER_METRE = 1000;
 
@@ -77,7 +78,7 @@ const jointScrews = (context: CarcassContext, board: Board): number => {
  * What an assembly has beside its panels: edge band by the metre, screws for the joints of the carcass, and the
  * allowances of the house rules for finish and for screws and glue, at the panels' centre of mass.
  */
-export const allowancesOf = (context: CarcassContext, made: Made, joint: string): FittingParts => {
+export const allowancesOf = (context: CarcassContext, made: Made): FittingParts => {
   const { assembly, masses } = made;
   const first = assembly.boards[0];
   if (!first) return NO_PARTS;
@@ -96,9 +97,23 @@ export const allowancesOf = (context: CarcassContext, made: Made, joint: string)
     fastenersOf(context, {
       id: `${assembly.assembly}/joint-screws`,
       origin: first.origin,
-      item: joint,
+      item: PIECES.joint,
       quantity: screws.reduce((sum, board) => sum + jointScrews(context, board), 0),
       mover: assembly.mover,
     }),
   ]);
+};
+
+/**
+ * Cable and small electrical parts of a carcass that carries devices: the share of the house rules over the mass of
+ * the devices and the carcass, at the devices' centre of mass.
+ */
+export const cableOf = (context: CarcassContext, masses: readonly MassItem[]): Partial<FittingParts> => {
+  const devices = masses.filter(({ kind }) => kind === 'device');
+  if (devices.length === 0) return {};
+  const { id } = context.carcass;
+  const massKg = context.rule('cable-allowance-share') * masses.reduce((sum, item) => sum + item.massKg, 0);
+  const sigmaKg = massKg * context.rule('allowance-sigma-share');
+  const common = { id: `${id}/cable`, origin: id, carcass: id, name: 'cable', mover: null };
+  return { masses: [{ ...common, kind: 'cable', massKg, sigmaKg, at: centreOfMass(devices) }] };
 };

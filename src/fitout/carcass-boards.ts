@@ -1,4 +1,4 @@
-import type { Box, Vec3 } from '../base/index.ts';
+import { type Box, subtract, type Vec3 } from '../base/index.ts';
 import type { Material } from '../catalog/index.ts';
 import type { Carcass } from '../design/index.ts';
 import { DOWNWARD, hasVolume, LEFT, RIGHT, TO_FACE, UPWARD } from './axes.ts';
@@ -14,6 +14,8 @@ export interface CarcassShell {
   readonly boards: readonly Board[];
   /** What the carcass's own opening fills, or null where the panels leave no room. */
   readonly inside: Box | null;
+  /** What the panels and the set-back take of the outside size: across × deep × up. */
+  readonly taken: Vec3;
   readonly walls: Walls;
   /** How deep dividers are housed. */
   readonly housing: number;
@@ -82,7 +84,9 @@ export const carcassShell = (context: CarcassContext): CarcassShell => {
   const joints = jointDepths(context);
   const boxes = boxesOf(size, material.thicknessMm, joints, rear);
   const problems = [...backStock.problems, ...joints.problems];
-  if (!hasVolume(boxes.inside)) return { boards: [], inside: null, walls: NO_WALLS, housing: joints.corner, problems };
+  const taken = subtract(size, subtract(boxes.inside.max, boxes.inside.min));
+  const housing = joints.corner;
+  if (!hasVolume(boxes.inside)) return { boards: [], inside: null, taken, walls: NO_WALLS, housing, problems };
   const { left, right, top, bottom, back } = shellBoards(context, backStock.material, boxes);
   const wall = (board: Board): Wall => ({ board, housing: joints.corner });
   const walls: Walls = {
@@ -94,5 +98,5 @@ export const carcassShell = (context: CarcassContext): CarcassShell => {
     back: hasBack ? { board: back, housing: 0 } : null,
   };
   const boards = [left, right, top, bottom, ...(hasBack ? [back] : [])].filter(isBoard);
-  return { boards, inside: boxes.inside, walls, housing: joints.corner, problems };
+  return { boards, inside: boxes.inside, taken, walls, housing, problems };
 };

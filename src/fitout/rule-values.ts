@@ -9,6 +9,8 @@ const START_VALUES: ReadonlyMap<string, number> = new Map([
   ['device-face-depth', 15],
   // Screw line of a plate behind its edge.
   ['plate-screw-edge', 8],
+  // Hole for a plate screw M5.
+  ['plate-screw-hole', 5.5],
   // Blind hole for a slide screw in a panel.
   ['pilot-depth', 10],
   // Least clear room inside a drawer or on a tray that is worth building, each way.

@@ -1,20 +1,20 @@
 import { groupBy, type Vec3 } from '../base/index.ts';
 import type { Catalog, HouseRules } from '../catalog/index.ts';
 import type { Carcass, Gear, NodeId } from '../design/index.ts';
-import { allowancesOf } from './allowances.ts';
-import { carcassShell } from './carcass-boards.ts';
+import { allowancesOf, cableOf } from './allowances.ts';
+import { AXES } from './axes.ts';
+import { type CarcassShell, carcassShell } from './carcass-boards.ts';
 import type { CarcassContext } from './context.ts';
 import { carcassPose, outsideSize } from './frames.ts';
 import { intoVehicle } from './into-vehicle.ts';
 import { rememberedLeast } from './least.ts';
 import { panelsOf } from './panels.ts';
-import type { FitOut } from './parts.ts';
+import type { FitOut, FitProblem, SolvedOpening } from './parts.ts';
 import { placeGear } from './place-gear.ts';
 import { tooSmall } from './problem.ts';
 import { ruleValue } from './rule-values.ts';
 import { solveRooms } from './solve-rooms.ts';
-import { type AssemblyBoards, type FittingParts, type Room, together } from './solved.ts';
-import { PIECES } from './standard-pieces.ts';
+import { type AssemblyBoards, type FittingParts, NO_PARTS, type Room, together } from './solved.ts';
 import { stockOf } from './stock.ts';
 
 /** Everything that decides how one carcass comes out. */
@@ -48,25 +48,16 @@ const assembled = (list: readonly AssemblyBoards[]): readonly AssemblyBoards[] =
     boards: lists.flatMap(({ boards }) => boards),
   }));
 
-/** A carcass in which the panels leave no room: nothing of it can be made. */
-const noInside = ({ carcass, material }: CarcassContext, parts: Partial<FittingParts>) => {
-  const need = 2 * material.thicknessMm;
-  const [across, , up] = outsideSize(carcass);
-  const axis = across <= need ? 0 : up <= need ? 2 : 1;
-  const have = outsideSize(carcass)[axis];
-  const least = axis === 1 ? have : need;
-  return together([parts, { problems: [tooSmall(carcass.id, axis, least, have, ['panels leave no room'])] }]);
+/** Panels as thick as the carcass is wide, high or deep: nothing of it can be made. */
+const noInside = (carcass: Carcass, shell: CarcassShell): readonly FitProblem[] => {
+  const size = outsideSize(carcass);
+  const axis = AXES.find((each) => shell.taken[each] >= size[each]);
+  if (shell.inside || axis === undefined) return [];
+  return [tooSmall(carcass.id, axis, shell.taken[axis], size[axis], ['panels leave no room'])];
 };
 
-/** One carcass in the vehicle: its part of the fit-out. */
-export const solveCarcass = (order: CarcassOrder, catalog: Catalog): FitOut => {
-  const context = contextOf(order, catalog);
-  const { carcass } = context;
-  const pose = carcassPose(carcass, order.low);
-  const shell = carcassShell(context);
-  const stock = stockOf(catalog, carcass.material, carcass.id);
-  const start: Partial<FittingParts> = { problems: [...stock.problems, ...shell.problems] };
-  const root: Room | null = shell.inside && {
+const rootRoom = ({ carcass, material }: CarcassContext, shell: CarcassShell): Room | null =>
+  shell.inside && {
     opening: carcass.opening,
     parent: null,
     depth: 0,
@@ -74,42 +65,58 @@ export const solveCarcass = (order: CarcassOrder, catalog: Catalog): FitOut => {
     walls: shell.walls,
     mover: null,
     assembly: carcass.id,
-    material: context.material,
+    material,
     housing: shell.housing,
     fits: true,
     keeps: 'nothing',
   };
-  const rooms = root ? solveRooms(root, context) : { ...noInside(context, {}), openings: [] };
+
+interface Inside {
+  readonly parts: FittingParts;
+  readonly openings: readonly SolvedOpening[];
+}
+
+/** Everything of a carcass but its gear, in carcass coordinates. */
+const solveInside = (context: CarcassContext): Inside => {
+  const { carcass, catalog } = context;
+  const shell = carcassShell(context);
+  const stock = stockOf(catalog, carcass.material, carcass.id);
+  const root = rootRoom(context, shell);
+  const rooms = root ? solveRooms(root, context) : { ...NO_PARTS, openings: [] };
   const shellBoards: AssemblyBoards = { assembly: carcass.id, mover: null, boards: shell.boards };
-  const boards = assembled([shellBoards, ...rooms.assemblies]);
-  const made = boards.map((assembly) => ({ assembly, ...panelsOf(assembly, rooms.holes, context) }));
-  const allowances = made.map((each) => allowancesOf(context, each, PIECES.joint));
-  const parts = together([start, rooms, ...made, ...allowances]);
-  const gear = placeGear(order.gear, carcass.id, parts.rooms, rooms.openings);
-  const all = intoVehicle(
-    { ...parts, bodies: [...parts.bodies, ...gear.bodies], masses: [...parts.masses, ...gear.masses] },
+  const made = assembled([shellBoards, ...rooms.assemblies]).map((assembly) => ({
+    assembly,
+    ...panelsOf(assembly, rooms.holes, context),
+  }));
+  const problems = [...stock.problems, ...shell.problems, ...noInside(carcass, shell)];
+  const parts = together([{ problems }, rooms, ...made, ...made.map((each) => allowancesOf(context, each))]);
+  return { parts: together([parts, cableOf(context, parts.masses)]), openings: rooms.openings };
+};
+
+/** One carcass in the vehicle: its part of the fit-out. */
+export const solveCarcass = (order: CarcassOrder, catalog: Catalog): FitOut => {
+  const context = contextOf(order, catalog);
+  const { id, name } = order.carcass;
+  const pose = carcassPose(order.carcass, order.low);
+  const { parts, openings } = solveInside(context);
+  const gear = placeGear(order.gear, id, parts.rooms, openings);
+  const bodies = [...parts.bodies, ...gear.bodies];
+  const { panels, movers, masses, hardware, devices, rooms, ...rest } = intoVehicle(
+    { ...parts, bodies, masses: [...parts.masses, ...gear.masses] },
     pose,
   );
-  const own = all.masses.filter(({ kind }) => kind !== 'gear');
+  const massKg = parts.masses.reduce((sum, item) => sum + item.massKg, 0);
   return {
-    carcasses: [
-      {
-        id: carcass.id,
-        name: carcass.name,
-        pose,
-        size: outsideSize(carcass),
-        massKg: own.reduce((sum, { massKg }) => sum + massKg, 0),
-      },
-    ],
-    openings: rooms.openings,
-    panels: all.panels,
-    bodies: all.bodies,
-    movers: all.movers,
-    masses: all.masses,
-    hardware: all.hardware,
-    devices: all.devices,
-    rooms: all.rooms,
+    carcasses: [{ id, name, pose, size: outsideSize(order.carcass), massKg }],
+    openings,
+    panels,
+    bodies: rest.bodies,
+    movers,
+    masses,
+    hardware,
+    devices,
+    rooms,
     gear: gear.gear,
-    problems: [...all.problems, ...gear.problems],
+    problems: [...rest.problems, ...gear.problems],
   };
 };
