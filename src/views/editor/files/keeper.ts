@@ -23,6 +23,8 @@ export interface Keeper {
   /** True while the document is still as it was opened. */
   readonly untouched: () => boolean;
   readonly setMine: (mine: boolean) => void;
+  /** Keeps the document as it was opened, so that it is found again although nobody changed it. */
+  readonly keepOpened: () => Promise<void>;
   readonly stop: () => void;
 }
 
@@ -71,6 +73,11 @@ export const createKeeper = ({ editor, vault, now, later, restMs }: KeeperInput)
     }
   };
 
+  const keepOpened = (): Promise<void> => {
+    kept = null;
+    return flush();
+  };
+
   const flush = (): Promise<void> => {
     cancel();
     writing = writing.then(write);
@@ -104,6 +111,7 @@ export const createKeeper = ({ editor, vault, now, later, restMs }: KeeperInput)
     flush,
     unkept: () => (dirty() ? recordOf(present()) : null),
     untouched: () => present() === opened,
+    keepOpened,
     setMine: (next) => {
       mine = next;
       if (!next) {

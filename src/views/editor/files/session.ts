@@ -49,15 +49,12 @@ export const createSession = (input: SessionInput): FileActions => {
 
   const show = async (id: string, design: Design, keepAtOnce: boolean): Promise<void> => {
     const mine = await claims.claim(id, hooks);
-    editor.getState().open(design);
     keeper.follow(id, design, mine);
+    editor.getState().open(design);
     handle = null;
     remember(id);
     desk.getState().lay(null);
-    if (keepAtOnce && mine)
-      await vault
-        .put({ id, title: design.title, savedAt: Date.now(), text: printDesign(design) })
-        .catch((fault: unknown) => editor.getState().setSave({ kind: 'failed', why: String(fault) }));
+    if (keepAtOnce && mine) await keeper.keepOpened();
   };
 
   const openText = async (name: string, text: string, from: 'file' | 'demo'): Promise<boolean> => {
@@ -140,8 +137,8 @@ export const createSession = (input: SessionInput): FileActions => {
       await vault.put({ id: newId(), title, savedAt: Date.now(), text: printDesign({ ...here, title }) });
       tell(`What you changed here is kept as “${title}” under Designs.`);
     }
-    if (read?.ok) editor.getState().open(read.value);
     keeper.follow(id, read?.ok ? read.value : here, true);
+    if (read?.ok) editor.getState().open(read.value);
   };
 
   return {

@@ -31,7 +31,7 @@ export const BadFileDialog = ({ name, problems }: BadFileDialogProps) => {
       <ul className={styles.list}>
         {problems.map((problem) => (
           <li key={`${problem.at} ${problem.code} ${problem.got ?? ''}`}>
-            <span>{sayProblem(problem)}</span>
+            <span>{sayProblem(problem)}.</span>
             {problem.at === '' ? null : <span className={styles.place}>{problem.at}</span>}
           </li>
         ))}

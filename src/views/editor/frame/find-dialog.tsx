@@ -5,16 +5,22 @@ import { Menu, MenuItem } from 'react-aria-components/Menu';
 import { SearchField } from 'react-aria-components/SearchField';
 import { Dialog } from '../parts/index.ts';
 import { type Bench, useBench } from '../state/bench.ts';
-import { useNames } from '../state/use-names.ts';
+import type { EditorStore } from '../state/store.ts';
 import { useDesk, useDeskStore } from '../state/use-desk.ts';
 import { useEditorParts, useEditorStore } from '../state/use-editor.ts';
-import type { EditorStore } from '../state/store.ts';
+import { useNames } from '../state/use-names.ts';
 import styles from './find-dialog.module.css';
 import { type FindCommand, type FindPlan, findEntries, ranked } from './find-entries.ts';
 
 const NO_FINDINGS = [] as const;
 
-const carryOutCommand = (command: FindCommand, editor: EditorStore, bench: Bench, showHelp: () => void, showDesigns: () => void): void => {
+const carryOutCommand = (
+  command: FindCommand,
+  editor: EditorStore,
+  bench: Bench,
+  showHelp: () => void,
+  showDesigns: () => void,
+): void => {
   const run: Readonly<Record<FindCommand, () => void>> = {
     undo: editor.getState().undo,
     redo: editor.getState().redo,
@@ -35,7 +41,7 @@ export const FindDialog = () => {
   const desk = useDeskStore();
   const editor = useEditorStore();
   const bench = useBench();
-  const { sayFinding } = useNames();
+  const { sayFinding, nameOf } = useNames();
   const [typed, setTyped] = useState('');
   const { design, fitOut, findings } = useEditorParts((state) => ({
     design: state.history.design,
@@ -43,8 +49,8 @@ export const FindDialog = () => {
     findings: state.judgement?.inspection.findings ?? NO_FINDINGS,
   }));
   const entries = useMemo(
-    () => findEntries({ design, fitOut, findings, sayFinding }),
-    [design, fitOut, findings, sayFinding],
+    () => findEntries({ design, fitOut, findings, nameOf, sayFinding: (finding) => sayFinding(finding).title }),
+    [design, fitOut, findings, nameOf, sayFinding],
   );
   const shown = useMemo(() => ranked(entries, typed), [entries, typed]);
   const go = (plan: FindPlan): void => {
@@ -68,7 +74,7 @@ export const FindDialog = () => {
     <Dialog title="Find" onClose={() => lay(null)}>
       <Autocomplete inputValue={typed} onInputChange={setTyped}>
         <SearchField aria-label="What to find" autoFocus>
-          <Input className={styles.input} placeholder="a step, a drawer, a piece of gear, a finding…" />
+          <Input className={styles.input ?? ''} placeholder="a step, a drawer, a piece of gear, a finding…" />
         </SearchField>
         <Menu
           className={styles.list ?? ''}

@@ -7,7 +7,12 @@ import { STEP_TITLES } from './step-facts.ts';
 /** What an entry does when it is taken. */
 export type FindPlan =
   | { readonly kind: 'step'; readonly step: StepName }
-  | { readonly kind: 'select'; readonly step: StepName; readonly ids: readonly string[]; readonly feeler: number | null }
+  | {
+      readonly kind: 'select';
+      readonly step: StepName;
+      readonly ids: readonly string[];
+      readonly feeler: number | null;
+    }
   | { readonly kind: 'command'; readonly command: FindCommand };
 
 export const FIND_COMMANDS = ['undo', 'redo', 'save', 'open', 'new', 'designs', 'stow-all', 'help', 'print'] as const;
@@ -39,6 +44,7 @@ interface FindInput {
   readonly fitOut: FitOut;
   readonly findings: readonly Finding[];
   readonly sayFinding: (finding: Finding) => string;
+  readonly nameOf: (id: string) => string;
 }
 
 const selects = (step: StepName, id: string): FindPlan => ({ kind: 'select', step, ids: [id], feeler: null });
@@ -54,7 +60,7 @@ const surveyEntries = (design: Design): readonly FindEntry[] =>
       plan: selects(node.kind === 'mount' ? 'cabinet' : 'survey', node.id),
     }));
 
-const cabinetEntries = ({ fitOut }: FindInput): readonly FindEntry[] => {
+const cabinetEntries = ({ fitOut, nameOf }: FindInput): readonly FindEntry[] => {
   const carcasses = new Map<string, string>(fitOut.carcasses.map((carcass) => [carcass.id, carcass.name]));
   return [
     ...fitOut.carcasses.map((carcass) => ({
@@ -67,7 +73,7 @@ const cabinetEntries = ({ fitOut }: FindInput): readonly FindEntry[] => {
     ...fitOut.openings.map((opening) => ({
       key: opening.id,
       kind: 'opening',
-      title: opening.name === '' ? opening.id.replace('-', ' ') : opening.name,
+      title: nameOf(opening.id),
       aside: carcasses.get(opening.carcass) ?? '',
       plan: selects('cabinet', opening.id),
     })),
@@ -116,7 +122,7 @@ export const findEntries = (input: FindInput): readonly FindEntry[] => [
 ];
 
 /** 3 begins with it, 2 a word begins with it, 1 holds it, 0 does not. */
-const fit = (text: string, word: string): number => {
+const closeness = (text: string, word: string): number => {
   if (text.startsWith(word)) return 3;
   if (text.includes(` ${word}`)) return 2;
   return text.includes(word) ? 1 : 0;
@@ -126,12 +132,15 @@ const MOST_SHOWN = 60;
 
 /** The entries that hold every word, the best first; with nothing typed, steps and commands. */
 export const ranked = (entries: readonly FindEntry[], typed: string): readonly FindEntry[] => {
-  const words = typed.toLowerCase().split(/\s+/).filter((word) => word !== '');
+  const words = typed
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== '');
   if (words.length === 0) return entries.filter(({ kind }) => kind === 'step' || kind === 'command');
   return entries
     .map((entry, place) => {
       const text = `${entry.title} ${entry.kind} ${entry.aside}`.toLowerCase();
-      const fits = words.map((word) => fit(text, word));
+      const fits = words.map((word) => closeness(text, word));
       return { entry, place, score: fits.includes(0) ? 0 : fits.reduce((sum, one) => sum + one, 0) / words.length };
     })
     .filter(({ score }) => score > 0)

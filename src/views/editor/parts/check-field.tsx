@@ -12,7 +12,13 @@ export interface CheckFieldProps {
 /** Yes or no. */
 export const CheckField = ({ label, checked, onCommit, disabled, name }: CheckFieldProps) => (
   <label className={styles.check}>
-    <input type="checkbox" aria-label={name} checked={checked} disabled={disabled} onChange={(event) => onCommit(event.target.checked)} />
+    <input
+      type="checkbox"
+      aria-label={name}
+      checked={checked}
+      disabled={disabled}
+      onChange={(event) => onCommit(event.target.checked)}
+    />
     {label === '' ? null : <span>{label}</span>}
   </label>
 );

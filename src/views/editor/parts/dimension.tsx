@@ -38,7 +38,7 @@ export const Dimension = ({ from, to, offset, text, units, colour = 'var(--ink-2
         x={middle[0] + (upright ? text * 0.5 : 0)}
         y={-middle[1] + (upright ? text * 0.35 : text * 0.35)}
         fontSize={text * 1.1}
-        strokeWidth={text * 0.4}
+        strokeWidth={text * 0.7}
         textAnchor={upright ? 'start' : 'middle'}
       >
         {formatLength(size, units)}

@@ -23,7 +23,10 @@ export const DrawingBoard = ({ label, from, to, tallest, children }: DrawingBoar
   useLayoutEffect(() => {
     const element = board.current;
     if (!element) return;
-    const watch = new ResizeObserver(([entry]) => entry && setWidth(entry.contentRect.width));
+    const watch = new ResizeObserver(([entry]) => {
+      // Nothing to fit into while the board is not shown, as on a sheet that only comes on paper.
+      if (entry && entry.contentRect.width > 0) setWidth(entry.contentRect.width);
+    });
     watch.observe(element);
     return () => watch.disconnect();
   }, []);

@@ -18,7 +18,7 @@ export {
   type NumberFieldProps,
   readNumberDraft,
 } from './number-field.tsx';
-export { type Quantity, quantityOf, quantityText } from './quantity.ts';
+export { quantityText } from './quantity.ts';
 export { Segment } from './segment.tsx';
 export { SeverityMark } from './severity-mark.tsx';
 export { Row, Table, tableStyles } from './table.tsx';

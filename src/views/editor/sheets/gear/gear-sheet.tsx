@@ -3,6 +3,7 @@ import { addGear, type Gear } from '../../../../design/index.ts';
 import { Button, Heading, Mass, Table } from '../../parts/index.ts';
 import { useAdd } from '../../state/use-add.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
+import { useNames } from '../../state/use-names.ts';
 import { useUnits } from '../../state/use-units.ts';
 import styles from '../sheet.module.css';
 import { CatalogueDialog } from './catalogue-dialog.tsx';
@@ -61,8 +62,9 @@ export const GearSheet = () => {
   }));
   const units = useUnits();
   const add = useAdd();
+  const { nameOf } = useNames();
   const [dialog, setDialog] = useState<'paste' | 'catalogue' | null>(null);
-  const choices = useMemo(() => stowChoices(fitOut), [fitOut]);
+  const choices = useMemo(() => stowChoices(fitOut, nameOf), [fitOut, nameOf]);
   const addOwn = (): void => {
     add('add a piece of gear', (design) => {
       const added = addGear(design, [OWN_GEAR]);

@@ -23,16 +23,14 @@ const levelWords = (rooms: readonly Room[], room: Room): string => {
 };
 
 /** Every room that gear can stand in, in the order of the cabinet. */
-export const stowChoices = (fitOut: FitOut): readonly StowChoice[] => {
-  const names = new Map<string, string>(fitOut.openings.map((opening) => [opening.id, opening.name]));
+export const stowChoices = (fitOut: FitOut, nameOf: (id: string) => string): readonly StowChoice[] => {
   const carcasses = new Map<string, string>(fitOut.carcasses.map((carcass) => [carcass.id, carcass.name]));
   return fitOut.rooms.map((room) => {
-    const name = names.get(room.opening);
     return {
       key: placeKey(room),
       opening: room.opening,
       level: room.level,
-      label: `${name === undefined || name === '' ? room.opening.replace('-', ' ') : name}${levelWords(fitOut.rooms, room)}`,
+      label: `${nameOf(room.opening)}${levelWords(fitOut.rooms, room)}`,
       carcass: carcasses.get(room.carcass) ?? room.carcass,
     };
   });

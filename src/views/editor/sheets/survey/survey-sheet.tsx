@@ -37,7 +37,7 @@ const SpaceSays = () => {
       {space.error.map((problem) => (
         <li key={`${problem.at} ${problem.code}`}>
           <SeverityMark severity="stop" />
-          <span>{sayProblem(problem)}</span>
+          <span>{sayProblem(problem)}.</span>
         </li>
       ))}
     </ul>

@@ -1,0 +1,98 @@
+import { useMemo } from 'react';
+import type { Finding, Inspection, Severity } from '../../../../inspection/index.ts';
+import { Button, Heading } from '../../parts/index.ts';
+import { useBench } from '../../state/bench.ts';
+import { useDesk } from '../../state/use-desk.ts';
+import { useEditorParts } from '../../state/use-editor.ts';
+import sheet from '../sheet.module.css';
+import { AcceptedList } from './accepted-list.tsx';
+import { CautionList } from './caution-list.tsx';
+import { FindingLine } from './finding-line.tsx';
+import styles from './inspect.module.css';
+import { InspectionPaper } from './inspection-paper.tsx';
+import { Loads } from './loads.tsx';
+
+const SEVERITIES: readonly Severity[] = ['stop', 'caution', 'note'];
+
+const counted = (findings: readonly Finding[]): string =>
+  SEVERITIES.map((severity) => {
+    const count = findings.filter((finding) => finding.severity === severity).length;
+    return `${count} ${severity}${count === 1 ? '' : 's'}`;
+  }).join(' · ');
+
+const Status = ({ fresh }: { readonly fresh: boolean }) => {
+  const engine = useDesk((desk) => desk.engine);
+  const looking = useDesk((desk) => desk.lookingForWaysOut);
+  const { stopLooking } = useBench();
+  if (looking)
+    return (
+      <div className={styles.status} role="status">
+        Trying ways out on copies…
+        <Button small onClick={stopLooking}>
+          Stop looking
+        </Button>
+      </div>
+    );
+  if (!fresh || engine.kind === 'working' || engine.kind === 'starting')
+    return (
+      <div className={styles.status} role="status">
+        Inspecting…
+      </div>
+    );
+  return null;
+};
+
+const Findings = ({ inspection, fresh }: { readonly inspection: Inspection; readonly fresh: boolean }) => {
+  const numbered = useMemo(() => inspection.findings.map((finding, index) => ({ finding, index })), [inspection]);
+  const open = numbered.filter(({ finding }) => finding.accepted === null);
+  const accepted = numbered.filter(({ finding }) => finding.accepted !== null).map(({ finding }) => finding);
+  const { checked } = inspection;
+  return (
+    <>
+      {open.length === 0 ? (
+        <p>Nothing found against this design. See the cautions below: a clean inspection is no approval.</p>
+      ) : (
+        <ul className={styles.list} aria-label="Findings">
+          {open.map(({ finding, index }) => (
+            <FindingLine
+              key={`${finding.rule} ${finding.parts.join(' ')} ${index}`}
+              finding={finding}
+              index={index}
+              fresh={fresh}
+            />
+          ))}
+        </ul>
+      )}
+      <AcceptedList findings={accepted} />
+      <p className={sheet.soft}>
+        Checked: {checked.rules} rules, {checked.bodies} bodies, {checked.pairs} pairs, {checked.movers} movers.
+      </p>
+      <Loads cases={inspection.cases} />
+    </>
+  );
+};
+
+/** Every finding with its place, value, limit, source and way out; then weight and balance; then the cautions. */
+export const InspectSheet = () => {
+  const { judgement, fresh } = useEditorParts((editor) => ({
+    judgement: editor.judgement,
+    fresh: editor.judgement !== null && editor.judgement.edit >= editor.editNumber,
+  }));
+  return (
+    <>
+      <div className={`${sheet.sheet} no-print`}>
+        <Heading
+          title="Findings"
+          aside={judgement ? counted(judgement.inspection.findings.filter((one) => one.accepted === null)) : null}
+          actions={<Button onClick={() => window.print()}>Print the inspection sheet</Button>}
+        />
+        <Status fresh={fresh} />
+        {judgement ? <Findings inspection={judgement.inspection} fresh={fresh} /> : null}
+        <p className={sheet.later}>Later, a table here says what must be closed before what opens.</p>
+        <Heading level={3} title="Cautions" />
+        <CautionList />
+      </div>
+      {judgement ? <InspectionPaper inspection={judgement.inspection} fresh={fresh} /> : null}
+    </>
+  );
+};

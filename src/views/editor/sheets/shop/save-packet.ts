@@ -1,0 +1,70 @@
+import { type Design, printDesign } from '../../../../design/index.ts';
+import type { Inspection } from '../../../../inspection/index.ts';
+import { createPacket, type PacketFile } from '../../../../shop/index.ts';
+import { DESIGN_FILE_ENDING, fileStem } from '../../files/file-name.ts';
+import type { ShopLists } from './shop-lists.ts';
+
+/** The files that leave for the saw, the design file among them, so that the packet can be opened again. */
+export const packetFiles = (design: Design, lists: ShopLists, inspection: Inspection): readonly PacketFile[] => [
+  ...createPacket({ ...lists.input, inspection }).files,
+  {
+    path: `${fileStem(design.title)}${DESIGN_FILE_ENDING}`,
+    kind: 'contents',
+    about: 'the design itself',
+    text: printDesign(design),
+  },
+];
+
+interface FolderWindow {
+  readonly showDirectoryPicker?: (options: {
+    readonly id: string;
+    readonly mode: 'readwrite';
+  }) => Promise<FileSystemDirectoryHandle>;
+}
+
+/** Whether this browser can write several files into a folder that a person chooses. */
+export const canSaveFolder = (): boolean => 'showDirectoryPicker' in window;
+
+const contentOf = (file: PacketFile): Blob =>
+  'text' in file ? new Blob([file.text]) : new Blob([Uint8Array.from(file.bytes)]);
+
+const writeInto = async (folder: FileSystemDirectoryHandle, file: PacketFile): Promise<void> => {
+  const names = file.path.split('/');
+  let inside = folder;
+  for (const name of names.slice(0, -1)) inside = await inside.getDirectoryHandle(name, { create: true });
+  const handle = await inside.getFileHandle(names.at(-1) ?? file.path, { create: true });
+  const writing = await handle.createWritable();
+  await writing.write(contentOf(file));
+  await writing.close();
+};
+
+/**
+ * Writes the files into a folder that the person picks, and gives its name. Rejects with AbortError when the person
+ * cancels the choice or stops the saving; what was written by then stays.
+ */
+export const saveIntoFolder = async (
+  files: readonly PacketFile[],
+  onProgress: (done: number) => void,
+  signal: AbortSignal,
+): Promise<string> => {
+  const { showDirectoryPicker } = window as FolderWindow;
+  if (!showDirectoryPicker) throw new Error('this browser cannot write into a folder');
+  const folder = await showDirectoryPicker.call(window, { id: 'packet', mode: 'readwrite' });
+  for (const [i, file] of files.entries()) {
+    signal.throwIfAborted();
+    await writeInto(folder, file);
+    onProgress(i + 1);
+  }
+  return folder.name;
+};
+
+/** Saves one file the ordinary way, as a download; folders of the packet become part of its name. */
+export const saveOne = (file: PacketFile): void => {
+  const address = URL.createObjectURL(contentOf(file));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = file.path.replaceAll('/', '-');
+  link.click();
+  // Some browsers read the address only after the click has been handled.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+};

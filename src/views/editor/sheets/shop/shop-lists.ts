@@ -1,0 +1,33 @@
+import { type Catalog, houseRules } from '../../../../catalog/index.ts';
+import type { Design } from '../../../../design/index.ts';
+import type { CargoSpace } from '../../../../envelope/index.ts';
+import type { FitOut } from '../../../../fitout/index.ts';
+import {
+  createDrawings,
+  type Drawings,
+  type DrawingsInput,
+  type HardwareRow,
+  hardwareList,
+  type MassTable,
+  massTable,
+} from '../../../../shop/index.ts';
+
+/** Everything of the packet that this sheet shows; drawings are made when they are asked for. */
+export interface ShopLists {
+  readonly input: DrawingsInput;
+  readonly drawings: Drawings;
+  readonly hardware: readonly HardwareRow[];
+  readonly masses: MassTable;
+}
+
+export const shopLists = (design: Design, fitout: FitOut, catalog: Catalog, space: CargoSpace | null): ShopLists => {
+  const rules = houseRules(catalog, design.houseRules);
+  const input: DrawingsInput = { design, fitout, catalog, rules, space };
+  const drawings = createDrawings(input);
+  return {
+    input,
+    drawings,
+    hardware: hardwareList({ fitout, catalog, rules }),
+    masses: massTable(fitout, drawings.marks),
+  };
+};
