@@ -12,5 +12,6 @@ export * from './migrations.ts';
 export * from './nodes.ts';
 export type { DeepReadonly, NodeId } from './parts.ts';
 export * from './read.ts';
+export * from './reading-rows.ts';
 export * from './survey.ts';
 export * from './vehicle.ts';

@@ -52,6 +52,8 @@ export const findOpening = (design: Design, id: NodeId): FoundOpening | null => 
 
 export const NODE_KINDS = [
   'seat',
+  'mark',
+  'reading',
   'station',
   'obstacle',
   'closure',
@@ -100,6 +102,8 @@ export const designNodes = (design: Design): readonly DesignNode[] => {
     nodes.push(...items.map((item, i) => ({ id: item.id, kind, name: item.name ?? '', path: [...path, i] })));
   };
   list('seat', ['vehicle', 'seats'], design.vehicle.seats);
+  list('mark', ['survey', 'marks'], design.survey.marks);
+  list('reading', ['survey', 'readings'], design.survey.readings);
   list('station', ['survey', 'stations'], design.survey.stations);
   list('obstacle', ['survey', 'obstacles'], design.survey.obstacles);
   list('closure', ['survey', 'closures'], design.survey.closures);

@@ -14,11 +14,22 @@ export const referenceProblems = (design: Design): readonly Problem[] => {
     if (id !== null && kinds.get(id) !== kind)
       problems.push({ at: pathText(path), code: 'no-such-node', expected: `the id of one ${kind}`, got: id });
   };
+  design.survey.readings.forEach((reading, i) => {
+    for (const end of ['from', 'to', 'at'] as const) need(reading[end], 'mark', ['survey', 'readings', i, end]);
+  });
+  design.survey.stations.forEach((station, i) => {
+    for (const side of ['leftMarks', 'rightMarks'] as const)
+      station[side]?.forEach((mark, k) => {
+        need(mark, 'mark', ['survey', 'stations', i, side, k]);
+      });
+  });
   design.survey.obstacles.forEach((obstacle, i) => {
     need(obstacle.movesWith, 'closure', ['survey', 'obstacles', i, 'movesWith']);
   });
   design.survey.closures.forEach((closure, i) => {
     need(closure.carriedBy, 'closure', ['survey', 'closures', i, 'carriedBy']);
+    for (const [role, mark] of Object.entries(closure.marks ?? {}))
+      need(mark, 'mark', ['survey', 'closures', i, 'marks', role]);
   });
   design.cabinet.carcasses.forEach((carcass, i) => {
     for (const axis of ['x', 'y', 'z'] as const) {

@@ -1,7 +1,7 @@
-import { ROUNDING_SHARE, SETTLED_SHARE, type Vec3 } from '../../base/index.ts';
-import { type Factor, factored, forwardBy, solvedBy } from './cholesky.ts';
-import { type Network, type NetworkReading, observe } from './network.ts';
-import { startPoints } from './start.ts';
+import { ROUNDING_SHARE, type Vec3 } from '../../base/index.ts';
+import { forwardBy } from './cholesky.ts';
+import type { Network } from './network.ts';
+import { dotOf, type Solution, solveNetwork } from './solution.ts';
 
 export interface AdjustedReading {
   readonly id: string;
@@ -15,197 +15,135 @@ export interface AdjustedReading {
   readonly w: number;
 }
 
+/** Variances and covariances of one mark in mm²: xx, xy, xz, yy, yz, zz. */
+export type Covariance = readonly [number, number, number, number, number, number];
+
+export interface LooseCoordinate {
+  readonly mark: string;
+  readonly axis: 0 | 1 | 2;
+}
+
 export interface Adjustment {
   readonly points: ReadonlyMap<string, Vec3>;
   readonly readings: readonly AdjustedReading[];
   /** Readings to spare: readings less the unknowns that they determine. */
   readonly redundancy: number;
   readonly weightedSquareSum: number;
-  /** Coordinates that no reading holds, as mark and axis. */
-  readonly loose: readonly { readonly mark: string; readonly axis: 0 | 1 | 2 }[];
+  /** How many ways the net can still give without any reading changing. */
+  readonly freedoms: number;
+  /** Coordinates that can change without any reading changing, as mark and axis. */
+  readonly loose: readonly LooseCoordinate[];
   readonly rounds: number;
   readonly converged: boolean;
-  /** One standard deviation of a combination of coordinates given by its derivative at each mark. */
+  /** One standard deviation of a combination of coordinates given by its derivative at each mark; Infinity when loose. */
   readonly sigmaOf: (combination: ReadonlyMap<string, Vec3>) => number;
+  /** Covariance of a mark, or null where one of its coordinates is loose. Fixed coordinates have none. */
+  readonly covarianceOf: (mark: string) => Covariance | null;
   /** How strongly two readings' residuals go together, −1 to 1; ±1 means that the data cannot tell them apart. */
   readonly likeness: (first: number, second: number) => number;
 }
 
-interface Unknowns {
-  readonly count: number;
-  /** Index of each mark's three coordinates among the unknowns, −1 where fixed. */
-  readonly index: ReadonlyMap<string, readonly [number, number, number]>;
-  readonly owners: readonly { readonly mark: string; readonly axis: 0 | 1 | 2 }[];
-}
+/** A part of a loose move below this share of its largest part is rounding of the solve. */
+const LOOSE_PART = Math.sqrt(ROUNDING_SHARE);
 
-const unknownsOf = (network: Network): Unknowns => {
-  const owners: { readonly mark: string; readonly axis: 0 | 1 | 2 }[] = [];
-  const index = new Map<string, readonly [number, number, number]>();
-  for (const mark of network.marks) {
-    const slots = ([0, 1, 2] as const).map((axis) =>
-      mark.fixed[axis] ? -1 : owners.push({ mark: mark.id, axis }) - 1,
-    );
-    index.set(mark.id, [slots[0] ?? -1, slots[1] ?? -1, slots[2] ?? -1]);
-  }
-  return { count: owners.length, index, owners };
+const givesIn = (move: Float64Array, direction: Float64Array): boolean => {
+  const largest = move.reduce((most, part) => Math.max(most, Math.abs(part)), 0);
+  const size = Math.sqrt(dotOf(direction, direction));
+  return Math.abs(dotOf(move, direction)) > largest * size * LOOSE_PART;
 };
 
-type Row = readonly (readonly [slot: number, by: number])[];
-
-const at = (points: ReadonlyMap<string, Vec3>, id: string): Vec3 => {
-  const point = points.get(id);
-  if (!point) throw new RangeError(`adjust: no mark has the id ${id}`);
-  return point;
-};
-
-const rowOf = (
-  reading: NetworkReading,
-  points: ReadonlyMap<string, Vec3>,
-  unknowns: Unknowns,
-): { readonly value: number; readonly row: Row } => {
-  const from = at(points, reading.from);
-  const to = reading.kind === 'offset' ? from : at(points, reading.to);
-  const { value, byFrom, byTo } = observe(reading.kind, from, to);
-  const row: [number, number][] = [];
-  const put = (mark: string, by: Vec3): void =>
-    unknowns.index.get(mark)?.forEach((slot, axis) => {
-      const part = by[axis] ?? 0;
-      if (slot >= 0 && part !== 0) row.push([slot, part]);
-    });
-  put(reading.from, byFrom);
-  if (reading.kind !== 'offset') put(reading.to, byTo);
-  return { value, row };
-};
-
-const normalMatrix = (rows: readonly Row[], readings: readonly NetworkReading[], count: number): Float64Array => {
-  const matrix = new Float64Array(count * count);
-  rows.forEach((row, i) => {
-    const weight = (readings[i]?.sigma ?? 1) ** -2;
-    for (const [a, byA] of row)
-      for (const [b, byB] of row) matrix[a * count + b] = (matrix[a * count + b] ?? 0) + weight * byA * byB;
-  });
-  return matrix;
-};
-
-/** Rounds of Gauss–Newton; a sound network settles in four to eight, the rest is room for a poor start. */
-const MOST_ROUNDS = 60;
-
-interface Solved {
-  readonly points: ReadonlyMap<string, Vec3>;
-  readonly rows: readonly Row[];
-  readonly values: readonly number[];
-  readonly factor: Factor;
-  readonly rounds: number;
-  readonly converged: boolean;
-}
-
-const moved = (
-  points: ReadonlyMap<string, Vec3>,
-  step: Float64Array,
-  unknowns: Unknowns,
-  share: number,
-): ReadonlyMap<string, Vec3> =>
-  new Map(
-    [...points].map(([id, point]) => {
-      const slots = unknowns.index.get(id) ?? [-1, -1, -1];
-      const next = point.map((c, axis) => c + share * ((slots[axis] ?? -1) >= 0 ? (step[slots[axis] ?? 0] ?? 0) : 0));
-      return [id, [next[0] ?? 0, next[1] ?? 0, next[2] ?? 0] as Vec3];
+const looseOf = ({ compiled, looseMoves }: Solution): readonly LooseCoordinate[] => {
+  const unit = new Float64Array(compiled.unknowns);
+  return compiled.network.marks.flatMap(({ id }, m) =>
+    ([0, 1, 2] as const).flatMap((axis): readonly LooseCoordinate[] => {
+      const slot = compiled.slots[3 * m + axis] ?? -1;
+      if (slot < 0) return [];
+      unit.fill(0);
+      unit[slot] = 1;
+      return looseMoves.some((move) => givesIn(move, unit)) ? [{ mark: id, axis }] : [];
     }),
   );
+};
 
-const misfit = (network: Network, points: ReadonlyMap<string, Vec3>): number =>
-  network.readings.reduce((sum, reading) => {
-    const from = at(points, reading.from);
-    const { value } = observe(reading.kind, from, reading.kind === 'offset' ? from : at(points, reading.to));
-    return sum + ((reading.value - value) / reading.sigma) ** 2;
-  }, 0);
+const readingsOf = ({ compiled, values, residuals, redundancy }: Solution): readonly AdjustedReading[] =>
+  compiled.network.readings.map((reading, i): AdjustedReading => {
+    const share = redundancy[i] ?? 0;
+    return {
+      id: reading.id,
+      read: reading.value,
+      adjusted: values[i] ?? 0,
+      residual: reading.value - (values[i] ?? 0),
+      redundancy: share,
+      w: share > ROUNDING_SHARE ? (residuals[i] ?? 0) / Math.sqrt(share) : 0,
+    };
+  });
 
-/** Gauss–Newton with step halving: a step that makes the fit worse is shortened until it does not. */
-const solve = (network: Network, start: ReadonlyMap<string, Vec3>, unknowns: Unknowns): Solved => {
-  const { readings } = network;
-  const smallestSigma = readings.reduce((least, reading) => Math.min(least, reading.sigma), Infinity);
-  let points = start;
-  for (let round = 1; ; round++) {
-    const observed = readings.map((reading) => rowOf(reading, points, unknowns));
-    const rows = observed.map(({ row }) => row);
-    const values = observed.map(({ value }) => value);
-    const factor = factored(normalMatrix(rows, readings, unknowns.count), unknowns.count);
-    const right = new Float64Array(unknowns.count);
-    readings.forEach((reading, i) => {
-      const weighted = (reading.value - (values[i] ?? 0)) * reading.sigma ** -2;
-      for (const [slot, by] of rows[i] ?? []) right[slot] = (right[slot] ?? 0) + weighted * by;
-    });
-    const step = solvedBy(factor, right);
-    const largest = step.reduce((most, part) => Math.max(most, Math.abs(part)), 0);
-    const converged = largest <= smallestSigma * SETTLED_SHARE;
-    if (converged || round === MOST_ROUNDS) return { points, rows, values, factor, rounds: round, converged };
-    const before = misfit(network, points);
-    let share = 1;
-    let next = moved(points, step, unknowns, share);
-    for (let halving = 0; halving < 12 && misfit(network, next) > before * (1 + Number.EPSILON * 64); halving++) {
-      share /= 2;
-      next = moved(points, step, unknowns, share);
+/** Cofactor of two readings' whitened residuals: its diagonal holds the redundancy numbers. */
+export const residualCofactor = ({ leverage, redundancy }: Solution, first: number, second: number): number => {
+  if (first === second) return redundancy[first] ?? 0;
+  const [a, b] = [leverage[first], leverage[second]];
+  return a && b ? -dotOf(a, b) : 0;
+};
+
+export const likenessOf = (solution: Solution, first: number, second: number): number => {
+  const together = Math.sqrt((solution.redundancy[first] ?? 0) * (solution.redundancy[second] ?? 0));
+  return together <= ROUNDING_SHARE ? 0 : residualCofactor(solution, first, second) / together;
+};
+
+const directionOf = ({ compiled }: Solution, combination: ReadonlyMap<string, Vec3>): Float64Array => {
+  const full = new Float64Array(compiled.unknowns);
+  for (const [mark, by] of combination) {
+    const m = compiled.markIndex.get(mark);
+    if (m === undefined) throw new RangeError(`sigmaOf: no mark has the id ${mark}`);
+    for (const axis of [0, 1, 2] as const) {
+      const slot = compiled.slots[3 * m + axis] ?? -1;
+      if (slot >= 0) full[slot] = (full[slot] ?? 0) + by[axis];
     }
-    points = next;
   }
+  return full;
+};
+
+const covarianceOf = (solution: Solution, mark: string): Covariance | null => {
+  const units = ([0, 1, 2] as const).map((axis) => {
+    const by: Vec3 = [axis === 0 ? 1 : 0, axis === 1 ? 1 : 0, axis === 2 ? 1 : 0];
+    return directionOf(solution, new Map([[mark, by]]));
+  });
+  if (units.some((unit) => solution.looseMoves.some((move) => givesIn(move, unit)))) return null;
+  const [x, y, z] = units.map((unit) => forwardBy(solution.factor, unit));
+  if (!x || !y || !z) return null;
+  return [dotOf(x, x), dotOf(x, y), dotOf(x, z), dotOf(y, y), dotOf(y, z), dotOf(z, z)];
+};
+
+export const adjustmentOf = (solution: Solution): Adjustment => {
+  const { compiled, points, residuals, factor, looseMoves, rounds, converged } = solution;
+  return {
+    points: new Map(
+      compiled.network.marks.map(({ id }, m): [string, Vec3] => [
+        id,
+        [points[3 * m] ?? 0, points[3 * m + 1] ?? 0, points[3 * m + 2] ?? 0],
+      ]),
+    ),
+    readings: readingsOf(solution),
+    redundancy: compiled.readings.length - (compiled.unknowns - factor.loose.length),
+    weightedSquareSum: dotOf(residuals, residuals),
+    freedoms: factor.loose.length,
+    loose: looseMoves.length === 0 ? [] : looseOf(solution),
+    rounds,
+    converged,
+    sigmaOf: (combination) => {
+      const direction = directionOf(solution, combination);
+      if (looseMoves.some((move) => givesIn(move, direction))) return Infinity;
+      const y = forwardBy(factor, direction);
+      return Math.sqrt(dotOf(y, y));
+    },
+    covarianceOf: (mark) => covarianceOf(solution, mark),
+    likeness: (first, second) => likenessOf(solution, first, second),
+  };
 };
 
 /**
  * Weighted least squares over all readings at once. Give marks with rough starts; a start is improved robustly first,
  * so that one misreading does not send the solution astray. Readings with a sigma that is not positive, or marks that
- * do not exist, throw: they are checked before (`networkProblems`).
+ * do not exist, throw: they are checked before (`surveyNetwork`).
  */
-export const adjust = (network: Network): Adjustment => {
-  const unknowns = unknownsOf(network);
-  const { points, rows, values, factor, rounds, converged } = solve(network, startPoints(network), unknowns);
-  const dense = (row: Row, scale = 1): Float64Array => {
-    const full = new Float64Array(unknowns.count);
-    for (const [slot, by] of row) full[slot] = (full[slot] ?? 0) + by * scale;
-    return full;
-  };
-  // |L⁻¹ aᵢ / σᵢ|² is the share of reading i that it gives to itself; its complement is the redundancy number.
-  const leverage = rows.map((row, i) => forwardBy(factor, dense(row, 1 / (network.readings[i]?.sigma ?? 1))));
-  const dotOf = (a: Float64Array, b: Float64Array): number => a.reduce((sum, part, k) => sum + part * (b[k] ?? 0), 0);
-  const redundancyOf = leverage.map((part) => Math.max(0, 1 - dotOf(part, part)));
-  const readings = network.readings.map((reading, i): AdjustedReading => {
-    const adjusted = values[i] ?? 0;
-    const residual = reading.value - adjusted;
-    const redundancy = redundancyOf[i] ?? 0;
-    const checked = redundancy > ROUNDING_SHARE;
-    return {
-      id: reading.id,
-      read: reading.value,
-      adjusted,
-      residual,
-      redundancy,
-      w: checked ? residual / (reading.sigma * Math.sqrt(redundancy)) : 0,
-    };
-  });
-  return {
-    points,
-    readings,
-    redundancy: network.readings.length - (unknowns.count - factor.loose.length),
-    weightedSquareSum: readings.reduce(
-      (sum, reading, i) => sum + (reading.residual / (network.readings[i]?.sigma ?? 1)) ** 2,
-      0,
-    ),
-    loose: factor.loose.flatMap((slot) => unknowns.owners[slot] ?? []),
-    rounds,
-    converged,
-    sigmaOf: (combination) => {
-      const row: [number, number][] = [];
-      for (const [mark, by] of combination)
-        for (const [axis, slot] of (unknowns.index.get(mark) ?? []).entries())
-          if (slot >= 0) row.push([slot, by[axis] ?? 0]);
-      if (row.some(([slot, by]) => by !== 0 && factor.loose.includes(slot))) return Infinity;
-      const y = forwardBy(factor, dense(row));
-      return Math.sqrt(dotOf(y, y));
-    },
-    likeness: (first, second) => {
-      const [a, b] = [leverage[first], leverage[second]];
-      const together = Math.sqrt((redundancyOf[first] ?? 0) * (redundancyOf[second] ?? 0));
-      if (!a || !b || together <= ROUNDING_SHARE) return 0;
-      return ((first === second ? 1 : 0) - dotOf(a, b)) / together;
-    },
-  };
-};
+export const adjust = (network: Network): Adjustment => adjustmentOf(solveNetwork(network));

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../../base/index.ts';
+import { NO_MARK, newObservation, OBSERVERS } from './observe.ts';
 
 /** A marked point of the vehicle. `start` is where it is thought to be; fixed coordinates stay there and define the frame. */
 export interface NetworkMark {
@@ -7,86 +8,51 @@ export interface NetworkMark {
   readonly fixed: readonly [boolean, boolean, boolean];
 }
 
+interface Read {
+  readonly id: string;
+  readonly from: string;
+  readonly value: number;
+  readonly sigma: number;
+}
+
 /**
  * What was read. Lengths in mm, angles in rad, `sigma` in the same unit.
  * - distance: straight from mark to mark;
  * - along / across / height: the difference to − from on the x / y / z axis;
  * - offset: how far a mark lies to the left of the centre line;
- * - level: rise of the line from → to over its run in plan, as an angle.
+ * - level: rise of the line from → to over its run in plan, as an angle;
+ * - angle: at the mark `at`, between the lines to `from` and to `to`, 0 to π.
  */
 export type NetworkReading =
-  | {
-      readonly kind: 'distance' | 'along' | 'across' | 'height' | 'level';
-      readonly id: string;
-      readonly from: string;
-      readonly to: string;
-      readonly value: number;
-      readonly sigma: number;
-    }
-  | {
-      readonly kind: 'offset';
-      readonly id: string;
-      readonly from: string;
-      readonly value: number;
-      readonly sigma: number;
-    };
+  | (Read & { readonly kind: 'distance' | 'along' | 'across' | 'height' | 'level'; readonly to: string })
+  | (Read & { readonly kind: 'offset' })
+  | (Read & { readonly kind: 'angle'; readonly to: string; readonly at: string });
 
 export interface Network {
   readonly marks: readonly NetworkMark[];
   readonly readings: readonly NetworkReading[];
 }
 
-/** What a reading would be between the given points, and how it changes as each of them moves. */
-export interface Observed {
-  readonly value: number;
-  readonly byFrom: Vec3;
-  readonly byTo: Vec3;
-}
-
-const NOWHERE: Vec3 = [0, 0, 0];
-const AXES = { along: 0, across: 1, height: 2 } as const;
-
-const axisDifference = (from: Vec3, to: Vec3, axis: 0 | 1 | 2): Observed => {
-  const direction: [number, number, number] = [0, 0, 0];
-  direction[axis] = 1;
-  return { value: to[axis] - from[axis], byFrom: [-direction[0], -direction[1], -direction[2]], byTo: direction };
+/** The marks that a reading touches: from, then to, then the mark of the angle. */
+export const marksOf = (reading: NetworkReading): readonly string[] => {
+  if (reading.kind === 'offset') return [reading.from];
+  return reading.kind === 'angle' ? [reading.from, reading.to, reading.at] : [reading.from, reading.to];
 };
 
-const straight = (from: Vec3, to: Vec3): Observed => {
-  const [x, y, z] = [to[0] - from[0], to[1] - from[1], to[2] - from[2]];
-  const size = Math.hypot(x, y, z);
-  if (size === 0) return { value: 0, byFrom: NOWHERE, byTo: NOWHERE };
-  const by: Vec3 = [x / size, y / size, z / size];
-  return { value: size, byFrom: [-by[0], -by[1], -by[2]], byTo: by };
-};
+/** True for readings whose value is an angle. */
+export const isAngle = (kind: NetworkReading['kind']): boolean => kind === 'level' || kind === 'angle';
 
-/** Slope s = atan(dz / r) over the run r in plan: ∂s/∂dz = r / d², ∂s/∂r = −dz / d². */
-const slope = (from: Vec3, to: Vec3): Observed => {
-  const [x, y, z] = [to[0] - from[0], to[1] - from[1], to[2] - from[2]];
-  const run = Math.hypot(x, y);
-  const square = run * run + z * z;
-  if (run === 0) return { value: Math.sign(z) * (Math.PI / 2), byFrom: NOWHERE, byTo: NOWHERE };
-  const byRun = -z / square;
-  const by: Vec3 = [(byRun * x) / run, (byRun * y) / run, run / square];
-  return { value: Math.atan2(z, run), byFrom: [-by[0], -by[1], -by[2]], byTo: by };
+/** What the reading would be with its marks at the given points. Throws on a mark without a point. */
+export const predict = (reading: NetworkReading, points: ReadonlyMap<string, Vec3>): number => {
+  const marks = marksOf(reading);
+  const flat = Float64Array.from(
+    marks.flatMap((id) => {
+      const point = points.get(id);
+      if (!point) throw new RangeError(`predict: the mark ${id} has no point`);
+      return point;
+    }),
+  );
+  const out = newObservation();
+  OBSERVERS[reading.kind](flat, 0, marks.length > 1 ? 1 : NO_MARK, marks.length > 2 ? 2 : NO_MARK, out);
+  return out.value;
 };
-
-/** The reading as it would be with its marks at the given points; `to` is ignored where the reading has one mark. */
-export const observe = (kind: NetworkReading['kind'], from: Vec3, to: Vec3): Observed => {
-  switch (kind) {
-    case 'distance':
-      return straight(from, to);
-    case 'level':
-      return slope(from, to);
-    case 'offset':
-      return { value: from[1], byFrom: [0, 1, 0], byTo: NOWHERE };
-    case 'along':
-    case 'across':
-    case 'height':
-      return axisDifference(from, to, AXES[kind]);
-  }
-};
-
-/** The marks that a reading touches. */
-export const marksOf = (reading: NetworkReading): readonly string[] =>
-  reading.kind === 'offset' ? [reading.from] : [reading.from, reading.to];
