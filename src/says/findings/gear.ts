@@ -1,0 +1,33 @@
+import { factText, partName, type SayRule, sentence } from '../words.ts';
+
+const WAY_OUT_OF: Readonly<Record<string, string>> = {
+  across: 'sideways',
+  deep: 'at the face or the back',
+  up: 'above',
+};
+
+export const sayGearInRoom: SayRule = (finding, speech) => {
+  const [gear, opening] = [factText(finding, 'gear'), partName(finding, 1, speech)];
+  const axis = WAY_OUT_OF[factText(finding, 'axis')] ?? '';
+  return factText(finding, 'what') === 'sticks-out'
+    ? {
+        title: sentence(`${gear} sticks ${speech.length(-finding.value)} out of ${opening}`),
+        detail: `It does not fit ${axis} where it stands.`,
+        valueText: speech.length(finding.value),
+        limitText: 'inside',
+      }
+    : {
+        title: sentence(`${gear} has ${speech.length(finding.value)} to spare in ${opening}`),
+        detail: `${speech.length(finding.limit)} is wanted ${axis} on each side, for hands and for a bag that is full.`,
+      };
+};
+
+export const sayGearUnplaced: SayRule = (finding) => ({
+  title: sentence(`${factText(finding, 'gear')} has no place yet`),
+  detail:
+    factText(finding, 'firstDue') === 'yes'
+      ? 'It is wanted in the first minute: give it a place near the hatch.'
+      : 'It counts for no weight until it has one.',
+  valueText: 'no place',
+  limitText: '',
+});

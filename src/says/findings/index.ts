@@ -1,0 +1,54 @@
+import type { RuleId } from '../../inspection/index.ts';
+import type { SayRule } from '../words.ts';
+import {
+  sayBodyBody,
+  sayBodyInSpace,
+  sayBodyObstacle,
+  sayBodyZone,
+  sayCarcassGap,
+  sayHatchClosed,
+  sayMovingGap,
+} from './fit.ts';
+import { sayGearInRoom, sayGearUnplaced } from './gear.ts';
+import {
+  sayDisclosure,
+  sayFiguresMissing,
+  sayFrontAxle,
+  sayFrontShare,
+  sayFrontUnload,
+  sayPayload,
+  sayRearAxle,
+  saySideToSide,
+  sayStability,
+  sayStabilityLoss,
+} from './loads.ts';
+import { sayCabinetSolves, sayPartTooBig, sayPartTooSmall } from './making.ts';
+import { saySpaceMissing, sayStartValues } from './survey.ts';
+
+/** The words of every rule: a new rule asks for its words here. */
+export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
+  'cabinet-solves': sayCabinetSolves,
+  'space-missing': saySpaceMissing,
+  'start-values': sayStartValues,
+  'body-in-space': sayBodyInSpace,
+  'body-obstacle': sayBodyObstacle,
+  'body-zone': sayBodyZone,
+  'body-body': sayBodyBody,
+  'moving-gap': sayMovingGap,
+  'carcass-gap': sayCarcassGap,
+  'gear-in-room': sayGearInRoom,
+  'gear-unplaced': sayGearUnplaced,
+  'hatch-closed': sayHatchClosed,
+  payload: sayPayload,
+  'front-axle': sayFrontAxle,
+  'rear-axle': sayRearAxle,
+  'side-to-side': saySideToSide,
+  'front-unload': sayFrontUnload,
+  'front-share': sayFrontShare,
+  stability: sayStability,
+  'stability-loss': sayStabilityLoss,
+  'figures-missing': sayFiguresMissing,
+  disclosure: sayDisclosure,
+  'part-too-small': sayPartTooSmall,
+  'part-too-big': sayPartTooBig,
+};

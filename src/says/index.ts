@@ -1,0 +1,12 @@
+// takes: findings, problems, ways out, loading cases, and what the design calls its parts
+// gives: the words for people: short plain sentences in inches or millimetres, and the standing cautions
+// knows: how it is said
+export { sayAmount, sayLength } from './amounts.ts';
+export { CAUTIONS, type Caution } from './cautions.ts';
+export { sayFigure } from './findings/loads.ts';
+export { nameOfPart } from './name-of-part.ts';
+export { sayCase } from './say-case.ts';
+export { type SaidFinding, sayFinding, sayRule } from './say-finding.ts';
+export { sayFitProblem } from './say-fit-problem.ts';
+export { sayPlace, sayProblem } from './say-problem.ts';
+export { sayWayOut } from './say-way-out.ts';

@@ -1,0 +1,61 @@
+import type { LengthUnits } from '../base/index.ts';
+import { WAY_KINDS, type WayKind, type WayOut } from '../inspection/index.ts';
+import { type Speech, sentence, speechFor } from './words.ts';
+
+type Facts = WayOut['facts'];
+type SayWay = (facts: Facts, speech: Speech) => string;
+
+const text = (facts: Facts, key: string): string => String(facts[key] ?? '');
+const mm = (facts: Facts): number => Number(facts.mm ?? 0);
+
+/** Which way a shift goes, by its axis and sign. Vehicle axes: x forward, y left, z up. Room axes as the viewer sees. */
+const TOWARDS: Readonly<Record<string, readonly [less: string, more: string]>> = {
+  x: ['rearward', 'forward'],
+  y: ['to the right', 'to the left'],
+  z: ['down', 'up'],
+  across: ['to the left in its opening', 'to the right in its opening'],
+  deep: ['towards the face', 'deeper in'],
+  up: ['down', 'up'],
+};
+
+const towards = (facts: Facts): string => {
+  const [less, more] = TOWARDS[text(facts, 'axis')] ?? ['', ''];
+  return mm(facts) < 0 ? less : more;
+};
+
+const SMALLER: Readonly<Record<string, string>> = { width: 'narrower', height: 'lower', depth: 'shallower' };
+const LARGER: Readonly<Record<string, string>> = { width: 'wider', height: 'higher', depth: 'deeper' };
+
+const STANCE_WORDS: Readonly<Record<string, string>> = {
+  upright: 'upright',
+  'on-side': 'on its side',
+  'on-back': 'on its back',
+};
+
+const by = (facts: Facts, speech: Speech): string => speech.length(Math.abs(mm(facts)));
+
+const WAYS: { readonly [Kind in WayKind]: SayWay } = {
+  'move-gear': (facts, speech) =>
+    text(facts, 'axis') === 'corner'
+      ? `move ${text(facts, 'gear')} into the near corner of its opening`
+      : `move ${text(facts, 'gear')} ${by(facts, speech)} ${towards(facts)}`,
+  'turn-gear': (facts) => {
+    const stance = STANCE_WORDS[text(facts, 'stance')] ?? '';
+    return `turn ${text(facts, 'gear')}: ${stance}, at ${text(facts, 'turnDeg')}°`;
+  },
+  'let-slide-be-chosen': (facts, speech) =>
+    `let the slide of ${speech.name(text(facts, 'opening'))} be chosen by load and depth`,
+  'move-carcass': (facts, speech) => `move ${text(facts, 'carcass')} ${by(facts, speech)} ${towards(facts)}`,
+  'grow-opening': (facts, speech) => `make ${speech.name(text(facts, 'opening'))} ${by(facts, speech)} larger`,
+  'shrink-carcass': (facts, speech) =>
+    `make ${text(facts, 'carcass')} ${by(facts, speech)} ${SMALLER[text(facts, 'size')] ?? 'smaller'}`,
+  'grow-carcass': (facts, speech) =>
+    `make ${text(facts, 'carcass')} ${by(facts, speech)} ${LARGER[text(facts, 'size')] ?? 'larger'}`,
+  'move-gear-elsewhere': (facts, speech) => `move ${text(facts, 'gear')} to ${speech.name(text(facts, 'opening'))}`,
+};
+
+const isWayKind = (kind: string): kind is WayKind => WAY_KINDS.some((known) => known === kind);
+
+/** An edit that clears a finding, as what a person would do: `Move left carcass 3/8 in forward`. */
+export const sayWayOut = (way: WayOut, units: LengthUnits, names: (id: string) => string): string =>
+  sentence(isWayKind(way.kind) ? WAYS[way.kind](way.facts, speechFor(units, names)) : way.kind.replaceAll('-', ' '));
