@@ -2,9 +2,12 @@ import { bad, boxAround, good, type Problem, type Result, ROUNDING_MM3 } from '.
 import { loftShell, type Shell, type Solids, shellPoint, shellVolume } from '../bodies/index.ts';
 import type { HouseRules } from '../catalog/index.ts';
 import type { Survey } from '../design/index.ts';
+import { bodySigmas } from './body-sigma.ts';
+import { faceSigmas } from './face-sigma.ts';
 import { readClosures } from './read-closures.ts';
 import { readObstacles, readZones } from './read-obstacles.ts';
 import { readSections } from './read-sections.ts';
+import { readSurvey, type SurveyRead } from './read-survey.ts';
 import type { CargoSpace, VehicleBody } from './space.ts';
 
 /** The problems of several readings together, in order. */
@@ -30,13 +33,22 @@ const takeAway = (skin: Shell, fixed: readonly VehicleBody[], solids: Solids): F
   });
 };
 
+/** The skin as a whole is known as its worst face; without adjusted marks or start values, as any taped point. */
+const skinSigma = ({ survey, stations }: SurveyRead, faces: readonly number[], vehicleSigma: number): number =>
+  stations.every(({ left, right }) => [...left, ...right].every((point) => point.standing === 'typed'))
+    ? Math.hypot(survey.sigmaMm, vehicleSigma)
+    : faces.reduce((worst, sigma) => Math.max(worst, sigma), 0);
+
 /**
- * The free room of the vehicle from its survey: sections joined to a closed skin, fixed obstacles taken away, closures
- * placed as movers, zones placed. Gives every fault of the survey with its place instead when it does not make one.
+ * The free room of the vehicle from its survey: readings adjusted, sections joined to a closed skin, fixed obstacles
+ * taken away, closures placed as movers, zones placed, and how well each face is known. Gives every fault of the survey
+ * with its place instead when it does not make one; faults of readings are no hindrance (`networkProblems` lists them).
  * Round obstacles are taken away as facets that hold the true round, so the free volume errs small. The survey is all
- * that it depends on beside one house rule, so a caller may remember it by the survey's identity.
+ * that it depends on beside the house rules, so a caller may remember it by the identity of both.
  */
-export const createCargoSpace = (survey: Survey, rules: HouseRules, solids: Solids): Result<CargoSpace> => {
+export const createCargoSpace = (given: Survey, rules: HouseRules, solids: Solids): Result<CargoSpace> => {
+  const read = readSurvey(given, rules);
+  const { survey } = read;
   const [sections, obstacles, closures, zones] = [
     readSections(survey),
     readObstacles(survey),
@@ -50,6 +62,9 @@ export const createCargoSpace = (survey: Survey, rules: HouseRules, solids: Soli
   const { free, freeVolumeMm3 } = takeAway(skin, fixed, solids);
   if (freeVolumeMm3 <= ROUNDING_MM3)
     return bad([{ at: 'survey.obstacles', code: 'nothing-free', expected: 'room left beside the obstacles' }]);
+  const bodies = [...obstacles.value, ...closures.value.bodies];
+  const vehicleSigma = rules.value('vehicle-allowance-sigma');
+  const faceSigmaMm = faceSigmas(skin, read.stations, vehicleSigma);
   return good({
     sections: sections.value,
     skin,
@@ -57,9 +72,11 @@ export const createCargoSpace = (survey: Survey, rules: HouseRules, solids: Soli
     skinVolumeMm3: shellVolume(skin),
     freeVolumeMm3,
     bounds: boxAround(pointsOf(skin)),
-    bodies: [...obstacles.value, ...closures.value.bodies],
+    bodies,
     closures: closures.value.closures,
     zones: zones.value,
-    sigmaMm: Math.hypot(survey.sigmaMm, rules.value('vehicle-allowance-sigma')),
+    sigmaMm: skinSigma(read, faceSigmaMm, vehicleSigma),
+    faceSigmaMm,
+    bodySigmaMm: bodySigmas(read, bodies, rules),
   });
 };

@@ -52,6 +52,10 @@ export interface CargoSpace {
   readonly bodies: readonly VehicleBody[];
   readonly closures: readonly PlacedClosure[];
   readonly zones: readonly PlacedZone[];
-  /** One standard deviation of a point of the skin: survey and vehicle spread together. */
+  /** One standard deviation of a point of the skin, of its worst face: survey and vehicle spread together. */
   readonly sigmaMm: number;
+  /** One standard deviation of each triangle of the skin, square to it: survey and vehicle spread together. */
+  readonly faceSigmaMm: readonly number[];
+  /** One standard deviation of the place of each obstacle and closure, by the id of its body. */
+  readonly bodySigmaMm: Readonly<Record<string, number>>;
 }

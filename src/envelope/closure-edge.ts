@@ -1,0 +1,44 @@
+import { after, HOME, type Pose, placed, turnAbout, type Vec3 } from '../base/index.ts';
+import type { CargoSpace, PlacedClosure } from './space.ts';
+
+const byId = (space: CargoSpace, id: string): PlacedClosure => {
+  const found = space.closures.find((closure) => closure.id === id);
+  if (!found) throw new RangeError(`no closure has the id ${id}`);
+  return found;
+};
+
+/**
+ * The pose of everything that hangs on a closure when it, and what carries it, stand open by the given turns (rad); a
+ * closure that is not named stays closed, so that a glass may open by itself in a closed hatch.
+ */
+export const closurePose = (space: CargoSpace, id: string, opened: Readonly<Record<string, number>>): Pose => {
+  const chain: PlacedClosure[] = [];
+  for (let at: string | null = id; at !== null; at = chain.at(-1)?.carriedBy ?? null) chain.push(byId(space, at));
+  return chain.reduceRight<Pose>(
+    (pose, closure) => after(pose, turnAbout(closure.point, closure.axis, opened[closure.id] ?? 0)),
+    HOME,
+  );
+};
+
+export interface OpenEdge {
+  /** The lowest point of the open closure, in vehicle axes. */
+  readonly at: Vec3;
+  /** Its height above ground, or null while the floor's height is unknown. */
+  readonly aboveGroundMm: number | null;
+}
+
+/** The lowest edge of a closure that stands fully open (carried by what carries it, open too): where a head meets it. */
+export const lowestOpenEdge = (space: CargoSpace, id: string, floorAboveGroundMm: number | null): OpenEdge | null => {
+  const opened = Object.fromEntries(space.closures.map((closure) => [closure.id, closure.opensRad]));
+  const pose = closurePose(space, id, opened);
+  let lowest: Vec3 | null = null;
+  for (const body of space.bodies) {
+    if (body.kind !== 'closure' || body.closure !== id) continue;
+    for (const vertex of body.shape.vertices) {
+      const at = placed(pose, vertex);
+      if (!lowest || at[2] < lowest[2]) lowest = at;
+    }
+  }
+  if (!lowest) return null;
+  return { at: lowest, aboveGroundMm: floorAboveGroundMm === null ? null : lowest[2] + floorAboveGroundMm };
+};
