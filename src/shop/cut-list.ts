@@ -4,7 +4,7 @@ import type { EdgeBands, FitOut, Panel } from '../fitout/index.ts';
 import { cutSize } from './cut-size.ts';
 import type { MarkedPart, Marks } from './marks.ts';
 import { type Operation, operationsOf } from './operations.ts';
-import { counted, placesOf, sharedName } from './places.ts';
+import { counted, type NameOf, placesOf, sharedName } from './places.ts';
 
 /** One line of the cut list: a distinct part, how many, and all that the saw and the bench must know of it. */
 export interface CutListRow {
@@ -39,6 +39,8 @@ export interface CutListInput {
   readonly marks: Marks;
   readonly catalog: Catalog;
   readonly rules: HouseRules;
+  /** What people call carcasses and openings; without it, the names in the fit-out. */
+  readonly names?: NameOf;
 }
 
 /** Materials together, thick before thin, large before small, then by mark. */
@@ -53,15 +55,14 @@ const noteOf = (part: MarkedPart, unknownBands: readonly string[], materialKnown
     ...(materialKnown ? [] : ['material is not in the catalog']),
     ...unknownBands.map((band) => `band ${band} has no thickness in the catalog: cut size not reduced for it`),
     ...(part.panel.outline === null ? [] : ['shaped: see drawing']),
-    ...(part.panel.hand === null ? [] : [`${part.panel.hand} hand`]),
   ].join('; ');
 
 /**
  * The cut list: one row a mark. Quantities over all rows are the number of panels, and masses over all rows are the
  * mass of all panels. Sorted for the stack of sheets: by material, then thickness, then size.
  */
-export const cutList = ({ fitout, marks, catalog, rules }: CutListInput): readonly CutListRow[] => {
-  const places = placesOf(fitout);
+export const cutList = ({ fitout, marks, catalog, rules, names }: CutListInput): readonly CutListRow[] => {
+  const places = placesOf(fitout, names);
   const rowOf = (part: MarkedPart): CutListRow => {
     const { panel, panels, mark } = part;
     const material = catalog.materials.get(panel.material);

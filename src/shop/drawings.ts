@@ -2,6 +2,7 @@ import type { Catalog, HouseRules } from '../catalog/index.ts';
 import type { Design } from '../design/index.ts';
 import type { CargoSpace } from '../envelope/index.ts';
 import type { FitOut, SolvedCarcass } from '../fitout/index.ts';
+import { nameOfPart } from '../says/index.ts';
 import { type CutListRow, cutList } from './cut-list.ts';
 import type { Drawing } from './drawing/drawing.ts';
 import { faceView } from './drawing/face-view.ts';
@@ -49,7 +50,7 @@ const wordsOf = (row: CutListRow, { design, rules }: DrawingsInput): PartWords =
 export const createDrawings = (input: DrawingsInput): Drawings => {
   const { design, fitout, catalog, rules, space } = input;
   const marks = markParts(fitout);
-  const rows = cutList({ fitout, marks, catalog, rules });
+  const rows = cutList({ fitout, marks, catalog, rules, names: nameOfPart(design, fitout) });
   const rowOf = new Map(rows.map((row) => [row.mark, row]));
   const partOf = new Map<string, MarkedPart>(marks.parts.map((part) => [part.mark, part]));
   const faceOf = new Map(fitout.carcasses.map((carcass) => [faceName(carcass), carcass]));

@@ -2,7 +2,7 @@ import { compareText, groupBy, type LengthUnits } from '../base/index.ts';
 import type { Catalog, Hardware, HouseRules } from '../catalog/index.ts';
 import type { FitOut, HardwareUse } from '../fitout/index.ts';
 import { type ListColumn, lengthColumn, listCsv } from './list-columns.ts';
-import { counted, placesOf } from './places.ts';
+import { counted, type NameOf, placesOf } from './places.ts';
 import { toCent, toKilogram, toTenth } from './rounding.ts';
 
 const MM_PER_METRE = 1000;
@@ -69,14 +69,15 @@ export interface HardwareListInput {
   readonly fitout: FitOut;
   readonly catalog: Catalog;
   readonly rules: HouseRules;
+  readonly names?: NameOf;
 }
 
 /**
  * The pick list: one row an article, slides of different lengths apart. Mass is that of the quantity used, price that
  * of what is fetched, spares included (house rule `hardware-spare-share`).
  */
-export const hardwareList = ({ fitout, catalog, rules }: HardwareListInput): readonly HardwareRow[] => {
-  const places = placesOf(fitout);
+export const hardwareList = ({ fitout, catalog, rules, names }: HardwareListInput): readonly HardwareRow[] => {
+  const places = placesOf(fitout, names);
   const keyOf = (use: HardwareUse): string => `${use.from} ${use.item} ${use.from === 'slide' ? use.lengthMm : ''}`;
   const rowOf = (uses: readonly HardwareUse[], first: HardwareUse): HardwareRow => {
     const record = recordOf(first, catalog);
@@ -94,7 +95,7 @@ export const hardwareList = ({ fitout, catalog, rules }: HardwareListInput): rea
       lengthMm: first.from === 'slide' ? first.lengthMm : null,
       massKg: (record?.massKg ?? 0) * quantity,
       price: (record?.price ?? 0) * (quantity + spares),
-      where: counted(uses.map((use) => places.of(use)).filter((place) => place !== '')),
+      where: counted(uses.map((use) => places.of(use))),
       note: record === null ? 'not in the catalog: no mass, no price' : '',
     };
   };

@@ -1,7 +1,6 @@
 // takes: fit-out, findings, catalog and house rules
 // gives: the packet for the saw: marks, cut list, drawings, hardware and mass lists, inspection sheet
 // knows: what leaves for the saw
-export * from './cautions.ts';
 export * from './csv.ts';
 export * from './cut-list.ts';
 export * from './cut-list-csv.ts';

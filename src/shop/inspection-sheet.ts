@@ -1,9 +1,8 @@
-import { formatLengthUnit, formatMass, type LengthUnits } from '../base/index.ts';
+import { formatMass, type LengthUnits } from '../base/index.ts';
 import type { Design } from '../design/index.ts';
 import type { FitOut } from '../fitout/index.ts';
 import type { Finding, Inspection, LoadingCaseResult, Severity } from '../inspection/index.ts';
-import { CAUTIONS } from './cautions.ts';
-import { findingWords } from './finding-words.ts';
+import { CAUTIONS, nameOfPart, sayAmount, sayCase, sayFinding, sayRule } from '../says/index.ts';
 import type { Marks } from './marks.ts';
 
 export interface InspectionSheetInput {
@@ -15,6 +14,7 @@ export interface InspectionSheetInput {
 
 const SEVERITIES: readonly Severity[] = ['stop', 'caution', 'note'];
 const WIDTH = 100;
+const LATER = ' '.repeat(5);
 
 /** Words broken into lines of at most WIDTH characters, later lines indented. */
 const wrapped = (words: string, first: string, later: string): readonly string[] => {
@@ -33,38 +33,38 @@ const wrapped = (words: string, first: string, later: string): readonly string[]
 
 const heading = (words: string): readonly string[] => ['', words, '-'.repeat(words.length)];
 
-/** A value with its unit as the reader of this design writes it. */
-const amount = (value: number, unit: string, units: LengthUnits): string => {
-  if (unit === 'mm') return formatLengthUnit(value, units);
-  if (unit === 'kg') return formatMass(value, units);
-  const text = String(Number(value.toFixed(3)));
-  return unit === '' || unit === 'share' || unit === 'factor' ? text : `${text} ${unit}`;
+type Naming = (id: string) => string;
+
+/** Marks of the cut parts among what the finding is about. */
+const marksText = ({ parts }: Finding, { markOf }: Marks): readonly string[] => {
+  const marks = [...new Set(parts.flatMap((part) => markOf.get(part) ?? []))];
+  return marks.length === 0 ? [] : [`marks: ${marks.join(', ')}`];
 };
 
-const findingLines = (finding: Finding, number: number, input: InspectionSheetInput): readonly string[] => {
+const findingLines = (
+  finding: Finding,
+  number: number,
+  input: InspectionSheetInput,
+  names: Naming,
+): readonly string[] => {
   const { units } = input.design;
-  const value = amount(finding.value, finding.unit, units);
-  const spread = finding.uncertainty > 0 ? ` ± ${amount(finding.uncertainty, finding.unit, units)}` : '';
-  const marks = finding.parts.flatMap((part) => input.marks.markOf.get(part) ?? []);
+  const said = sayFinding(finding, units, names);
+  const spread = finding.uncertainty > 0 ? ` ± ${sayAmount(finding.uncertainty, finding.unit, units)}` : '';
   const lead = `${String(number).padStart(3)}  ${finding.severity.toUpperCase()}: `;
   const facts = [
-    `value ${value}${spread}`,
-    `limit ${amount(finding.limit, finding.unit, units)}`,
+    ...(said.valueText === '' ? [] : [`value ${said.valueText}${spread}`]),
+    ...(said.limitText === '' ? [] : [`limit ${said.limitText.replace(/^of /, '')}`]),
     `source: ${finding.source} (${finding.status})`,
-    ...(marks.length > 0 ? [`marks: ${[...new Set(marks)].join(', ')}`] : []),
-    `rule ${finding.rule}`,
+    ...marksText(finding, input.marks),
+    `checked: ${sayRule(finding.rule)}`,
   ];
-  const let_stand = finding.accepted;
+  const stands = finding.accepted;
+  const onDay = stands === null || stands.on === '' ? '' : ` on ${stands.on}`;
   return [
-    ...wrapped(findingWords(finding, input), lead, '     '),
-    ...wrapped(facts.join('; '), '     ', '     '),
-    ...(let_stand === null
-      ? []
-      : wrapped(
-          `accepted by ${let_stand.who}${let_stand.on === '' ? '' : ` on ${let_stand.on}`}: ${let_stand.why}`,
-          '     ',
-          '     ',
-        )),
+    ...wrapped(said.title, lead, LATER),
+    ...(said.detail === '' ? [] : wrapped(said.detail, LATER, LATER)),
+    ...wrapped(facts.join('; '), LATER, LATER),
+    ...(stands === null ? [] : wrapped(`accepted by ${stands.who}${onDay}: ${stands.why}`, LATER, LATER)),
   ];
 };
 
@@ -77,7 +77,7 @@ const counts = (findings: readonly Finding[]): string =>
 const margin = (kg: number | null, units: LengthUnits): string => (kg === null ? 'unknown' : formatMass(kg, units));
 
 const caseLines = (load: LoadingCaseResult, units: LengthUnits): readonly string[] => [
-  `  ${load.id}: front ${formatMass(load.frontKg, units)}, rear ${formatMass(load.rearKg, units)}, all ${formatMass(load.totalKg, units)}`,
+  `  ${sayCase(load.id)}: front ${formatMass(load.frontKg, units)}, rear ${formatMass(load.rearKg, units)}, all ${formatMass(load.totalKg, units)}`,
   `      left to the rating: front ${margin(load.margins.frontKg, units)}, rear ${margin(load.margins.rearKg, units)}, gross ${margin(load.margins.grossKg, units)}`,
 ];
 
@@ -85,6 +85,7 @@ const caseLines = (load: LoadingCaseResult, units: LengthUnits): readonly string
 export const inspectionSheet = (input: InspectionSheetInput): string => {
   const { design, inspection } = input;
   const { checked, findings, cases } = inspection;
+  const names = nameOfPart(design, input.fitout);
   const lines = [
     'INSPECTION SHEET',
     design.title,
@@ -94,11 +95,11 @@ export const inspectionSheet = (input: InspectionSheetInput): string => {
     `Checked: ${checked.rules} rules, ${checked.bodies} bodies, ${checked.pairs} pairs, ${checked.movers} movers, ${checked.moverPairs} pairs of movers.`,
     ...heading('Findings'),
     ...(findings.length === 0 ? ['none'] : []),
-    ...findings.flatMap((finding, i) => findingLines(finding, i + 1, input)),
+    ...findings.flatMap((finding, i) => findingLines(finding, i + 1, input, names)),
     ...(cases.length === 0 ? [] : heading('Loading cases')),
     ...cases.flatMap((load) => caseLines(load, design.units)),
     ...heading('Cautions'),
-    ...CAUTIONS.flatMap((caution, i) => wrapped(caution, `${String(i + 1).padStart(3)}  `, '     ')),
+    ...CAUTIONS.flatMap(({ long }, i) => wrapped(long, `${String(i + 1).padStart(3)}  `, LATER)),
   ];
   return `${lines.join('\n')}\n`;
 };

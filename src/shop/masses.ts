@@ -2,7 +2,7 @@ import { add, groupBy, ORIGIN, scale, type Vec3 } from '../base/index.ts';
 import type { FitOut, MassItem } from '../fitout/index.ts';
 import { type ListColumn, listCsv } from './list-columns.ts';
 import type { Marks } from './marks.ts';
-import { placesOf } from './places.ts';
+import { type NameOf, placesOf } from './places.ts';
 import { toKilogram, toTenth } from './rounding.ts';
 
 /** One thing that weighs. */
@@ -49,8 +49,8 @@ const sumOf = (name: string, items: readonly Pick<MassItem, 'massKg' | 'sigmaKg'
 };
 
 /** Every mass of the fit-out in its order, with sums by kind and by carcass. The rows add up to the total. */
-export const massTable = (fitout: FitOut, marks: Marks): MassTable => {
-  const places = placesOf(fitout);
+export const massTable = (fitout: FitOut, marks: Marks, names?: NameOf): MassTable => {
+  const places = placesOf(fitout, names);
   return {
     rows: fitout.masses.map((item) => ({
       id: item.id,
@@ -64,7 +64,7 @@ export const massTable = (fitout: FitOut, marks: Marks): MassTable => {
     })),
     kinds: [...groupBy(fitout.masses, ({ kind }) => kind)].map(([kind, items]) => sumOf(kind, items)),
     carcasses: [...groupBy(fitout.masses, ({ carcass }) => carcass)].map(([id, items]) =>
-      sumOf(id === null ? 'outside the cabinet' : places.carcass(id), items),
+      sumOf(places.carcass(id), items),
     ),
     total: sumOf('total', fitout.masses),
   };

@@ -1,5 +1,5 @@
 import type { Inspection } from '../inspection/index.ts';
-import { CAUTIONS } from './cautions.ts';
+import { CAUTIONS, nameOfPart } from '../says/index.ts';
 import { cutListCsv } from './cut-list-csv.ts';
 import type { Drawing } from './drawing/drawing.ts';
 import { drawingToSvg } from './drawing/svg.ts';
@@ -60,7 +60,7 @@ const manifest = ({ design }: PacketInput, { rows }: Drawings, files: readonly P
       parts: rows.reduce((sum, { quantity }) => sum + quantity, 0),
       marks: rows.length,
       files: files.map(({ path, kind, about }) => ({ path, kind, about })),
-      cautions: CAUTIONS,
+      cautions: CAUTIONS.map(({ long }) => long),
     },
     null,
     2,
@@ -75,11 +75,16 @@ export const createPacket = (input: PacketInput): Packet => {
   const { design, fitout, catalog, rules, inspection } = input;
   const drawings = createDrawings(input);
   const { marks, rows } = drawings;
+  const names = nameOfPart(design, fitout);
   const list = (path: string, about: string, text: string): PacketFile => ({ path, kind: 'list', about, text });
   const files: readonly PacketFile[] = [
     list('cut-list.csv', 'every part to cut, by material', cutListCsv(rows, design.units)),
-    list('hardware.csv', 'what to fetch and buy', hardwareCsv(hardwareList({ fitout, catalog, rules }), design.units)),
-    list('masses.csv', 'every mass with its place, and sums', massesCsv(massTable(fitout, marks))),
+    list(
+      'hardware.csv',
+      'what to fetch and buy',
+      hardwareCsv(hardwareList({ fitout, catalog, rules, names }), design.units),
+    ),
+    list('masses.csv', 'every mass with its place, and sums', massesCsv(massTable(fitout, marks, names))),
     {
       path: 'inspection.txt',
       kind: 'sheet',

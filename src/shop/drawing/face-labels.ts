@@ -32,7 +32,7 @@ const WORDS_HIGH = 8;
 /** Name and clear size (across × up × deep) in each opening that is not divided and does not move, off the boards. */
 export const openingWords = (
   openings: readonly SolvedOpening[],
-  boards: readonly Area[],
+  busy: readonly Area[],
   { move, scale, units }: FaceOnPaper,
 ): readonly Shape[] =>
   openings
@@ -49,7 +49,7 @@ export const openingWords = (
         to: [x + half, y + WORDS_HIGH / 2],
       });
       const [x, y] = places.reduce((best, place) =>
-        crowding(block(place), boards) < crowding(block(best), boards) ? place : best,
+        crowding(block(place), busy) < crowding(block(best), busy) ? place : best,
       );
       const style = { align: 'middle', within } as const;
       return [
@@ -64,8 +64,12 @@ const MARK_MM = TEXT_MM.caption;
 
 const narrowSide = ({ from, to }: Area): number => Math.min(to[0] - from[0], to[1] - from[1]);
 
-export const narrowBoxes = (silhouettes: readonly Silhouette<Body>[], { move }: FaceOnPaper): readonly Area[] =>
-  silhouettes.map((seen) => boxOf(seen, move)).filter((box) => narrowSide(box) <= MARK_EDGE_MOST);
+/** What words should keep off: edges of boards, and devices and hardware of any size. */
+export const busyBoxes = (silhouettes: readonly Silhouette<Body>[], { move }: FaceOnPaper): readonly Area[] =>
+  silhouettes
+    .map((seen) => ({ kind: seen.item.kind, box: boxOf(seen, move) }))
+    .filter(({ kind, box }) => kind !== 'panel' || narrowSide(box) <= MARK_EDGE_MOST)
+    .map(({ box }) => box);
 
 /** Where along a narrow edge its mark may stand. */
 const ALONG_EDGE = [0.5, 0.35, 0.65, 0.2, 0.8] as const;

@@ -2,7 +2,7 @@ import type { LengthUnits, Vec2 } from '../../base/index.ts';
 import type { Body, FitOut, SolvedCarcass } from '../../fitout/index.ts';
 import type { Marks } from '../marks.ts';
 import type { Drawing, Shape } from './drawing.ts';
-import { boardMarks, type FaceOnPaper, narrowBoxes, openingWords } from './face-labels.ts';
+import { boardMarks, busyBoxes, type FaceOnPaper, openingWords } from './face-labels.ts';
 import { type OpeningChain, openingChains } from './opening-chains.ts';
 import { sizeText } from './paper-words.ts';
 import { type Sight, silhouetteOf } from './projection.ts';
@@ -82,7 +82,7 @@ export const faceView = (input: FaceViewInput): Drawing => {
       ...visibleEdges(silhouettes).map(({ from, to }) => line('seen', view.move(from), view.move(to))),
       ...overallShapes(view),
       ...openingChains(openings).flatMap((chain) => chainShapes(chain, view)),
-      ...openingWords(openings, narrowBoxes(silhouettes, view), view),
+      ...openingWords(openings, busyBoxes(silhouettes, view), view),
       ...boardMarks(silhouettes, marks, view),
     ];
   });

@@ -5,6 +5,7 @@ import {
   ORIGIN,
   type Polygon,
   placed,
+  sameLength,
   type Vec2,
   type Vec3,
 } from '../../base/index.ts';
@@ -61,15 +62,31 @@ const extent = (points: readonly Vec2[]): { readonly low: Vec2; readonly high: V
   return { low: [box.min[0], box.min[1]], high: [box.max[0], box.max[1]] };
 };
 
-/** Each carcass its size below, from the sill or the middle; overall sizes beyond; letters in the middle. */
-const carcassShapes = (input: GeneralViewInput, sight: Sight, move: OnSheet): readonly Shape[] =>
-  input.fitout.carcasses.flatMap((carcass): readonly Shape[] => {
+/** The letter of each carcass in its middle; carcasses that stand behind each other share one place. */
+const letterShapes = (input: GeneralViewInput, sight: Sight, move: OnSheet): readonly Shape[] => {
+  const letters = input.fitout.carcasses.map((carcass) => {
     const { low, high } = extent(carcassOutline(carcass, sight));
     const [from, to] = [move(low), move(high)];
-    const letter = input.marks.letterOf.get(carcass.id) ?? '';
-    const middle: Vec2 = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2 - LETTER_MM / 2];
-    return [text(middle, letter, { height: LETTER_MM, align: 'middle', strong: true })];
+    const at: Vec2 = [(from[0] + to[0]) / 2, (from[1] + to[1] - LETTER_MM) / 2];
+    return { at, letter: input.marks.letterOf.get(carcass.id) ?? '' };
   });
+  return letters.flatMap(({ at }, i): readonly Shape[] => {
+    const near = letters.filter((other) => Math.hypot(other.at[0] - at[0], other.at[1] - at[1]) < LETTER_MM);
+    if (letters.findIndex((other) => near.includes(other)) !== i) return [];
+    const words = near.map(({ letter }) => letter).join(', ');
+    return [text(at, words, { height: LETTER_MM, align: 'middle', strong: true })];
+  });
+};
+
+type Span = readonly [number, number];
+
+/** Each span once, in the order of the picture. */
+const distinctSpans = (spans: readonly Span[]): readonly Span[] =>
+  spans
+    .filter(
+      ([low, high], i) => spans.findIndex((other) => sameLength(other[0], low) && sameLength(other[1], high)) === i,
+    )
+    .toSorted(([a], [b]) => a - b);
 
 const dimensionShapes = (
   input: GeneralViewInput,
@@ -93,11 +110,12 @@ const dimensionShapes = (
     );
   const up = (from: number, to: number, lineAt: number, edge: number): Shape =>
     dimension('up', move([edge, from]), move([edge, to]), lineAt, sizeText(to - from, units));
-  const several = outlines.length > 1;
+  const spans = distinctSpans(outlines.map((each): Span => [each.low[0], each.high[0]]));
+  const several = spans.length > 1;
   return [
     across(cabinet.low[0], cabinet.high[0], several ? OVERALL_OFF : CARCASS_OFF),
     up(cabinet.low[1], cabinet.high[1], left - OVERALL_OFF, cabinet.low[0]),
-    ...(several ? outlines.map((each) => across(each.low[0], each.high[0], CARCASS_OFF)) : []),
+    ...(several ? spans.map(([from, to]) => across(from, to, CARCASS_OFF)) : []),
     // From the sill or the floor to the cabinet, where there is a distance to give.
     ...(cabinet.low[1] > 0 ? [up(0, cabinet.low[1], right + CARCASS_OFF, cabinet.high[0])] : []),
   ];
@@ -125,7 +143,7 @@ export const generalView = (name: GeneralViewName, input: GeneralViewInput): Dra
       ...(vehicle.length === 0 ? [] : [ring('behind', vehicle.map(move))]),
       ...visibleEdges(silhouettes).map(({ from, to }) => line('seen', move(from), move(to))),
       ...dimensionShapes(input, sight, move, all),
-      ...carcassShapes(input, sight, move),
+      ...letterShapes(input, sight, move),
     ];
   });
 };

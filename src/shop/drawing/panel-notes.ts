@@ -128,14 +128,14 @@ const cutoutSize = (outline: CutoutOutline, units: LengthUnits): string => {
 
 const cutoutTable = (panel: Panel, units: LengthUnits): NoteTable => ({
   title: 'Cut-outs: x, y of the middle',
-  columns: [column('tag', 7, 'left'), column('x', 14), column('y', 14), column('size', 27), column('for', 16, 'left')],
+  columns: [column('tag', 6, 'left'), column('x', 12), column('y', 12), column('size', 25), column('for', 21, 'left')],
   notes: panel.cuts
     .filter((cut): cut is Cutout => cut.kind === 'cutout')
     .map((cut) => ({ cut, box: cutoutBox(cut.outline) }))
-    .sort((a, b) => byPlace(a.box.from, b.box.from))
-    .map(({ cut, box }, i): Note => {
+    .map(({ cut, box }) => ({ cut, box, at: middleOf(box.from, box.to) }))
+    .sort((a, b) => (sameLength(a.at[1], b.at[1]) ? a.at[0] - b.at[0] : a.at[1] - b.at[1]))
+    .map(({ cut, box, at }, i): Note => {
       const tag = `c${i + 1}`;
-      const at = middleOf(box.from, box.to);
       const cells = [tag, boreText(at[0], units), boreText(at[1], units), cutoutSize(cut.outline, units), cut.why];
       return { tag, at, half: halfOf(box.from, box.to), kind: 'cutout', cells };
     }),

@@ -26,7 +26,7 @@ const profileOf = (recess: Recess, panel: Panel): { readonly width: number; read
 };
 
 const EDGE_SHOWN = 25;
-const BODY_SHOWN = 16;
+const BODY_SHOWN = 15;
 
 /** Profiles that look the same on paper: same kind, face, width and depth, and as far from an edge if one is shown. */
 const sameSection = (a: RecessSection, b: Omit<RecessSection, 'label'>): boolean =>
@@ -55,8 +55,10 @@ export const recessSections = (
 /** Paper width of one section picture; room for its dimensions included. */
 export const SECTION_WIDTH = 76;
 const DIMENSION_STEP = 6;
+/** From the cut end of the profile to the line that its depth stands on: the figure stands between them. */
+const BESIDE_CUT = 5;
 /** Paper that is not the profile: a margin at the left, two dimension lines at the right. */
-const BESIDE_PROFILE = 8 + 2 + 2 * DIMENSION_STEP + 2;
+const BESIDE_PROFILE = 8 + BESIDE_CUT + 2 * DIMENSION_STEP + 1;
 
 /** The cut profile, the shown face up, the nearer edge at the left; it breaks off where the panel goes on. */
 const profileRing = (
@@ -149,14 +151,14 @@ export const sectionShapes = (section: RecessSection, panel: Panel, at: Vec2, un
       'up',
       move([end + BODY_SHOWN, floor]),
       move([end + BODY_SHOWN, panel.thickness]),
-      right + 2,
+      right + BESIDE_CUT,
       size(recess.depth),
     ),
     dimension(
       'up',
       move([end + BODY_SHOWN, 0]),
       move([end + BODY_SHOWN, panel.thickness]),
-      right + 2 + 2 * DIMENSION_STEP,
+      right + BESIDE_CUT + 2 * DIMENSION_STEP,
       size(panel.thickness),
     ),
   ];

@@ -1,0 +1,97 @@
+import { Command, CommanderError } from 'commander';
+import { BadInput, complaintLine } from './bad-input.ts';
+import type { Outcome } from './outcome.ts';
+import { check, problemsJson } from './verbs/check.ts';
+import { draw } from './verbs/draw.ts';
+import { inspect } from './verbs/inspect.ts';
+import { packet } from './verbs/packet.ts';
+import { weigh } from './verbs/weigh.ts';
+
+/** Where the command reads its words from and says its own; a test hands in its own ends. */
+export interface Terminal {
+  readonly out: (text: string) => void;
+  readonly complain: (text: string) => void;
+}
+
+const ABOUT =
+  'Designs the cabinet behind the rear seat of a fire command vehicle: checks it, weighs it, and writes the papers for the saw. Figures are screening values; local codes and licensed practice decide.';
+
+const EXIT_CODES = `
+Exit code: 0 done; 1 done, and at least one stop finding stands; 2 bad input, nothing written.`;
+
+interface Said {
+  readonly json?: boolean;
+}
+
+const withJson = (command: Command): Command =>
+  command.option('--json', 'print one JSON document on standard output and nothing else');
+
+/** The command with its verbs; each hands its outcome to `done`. */
+const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => void): Command => {
+  const program = new Command('hatchwright')
+    .description(ABOUT)
+    .exitOverride()
+    .configureOutput({ writeOut: terminal.out, writeErr: terminal.complain })
+    .addHelpText('after', EXIT_CODES)
+    .helpCommand(false)
+    .allowExcessArguments(false);
+  const verb = (name: string, about: string): Command =>
+    withJson(
+      program.command(name).description(about).argument('<design>', 'a design file').allowExcessArguments(false),
+    );
+  verb('check', 'is the file sound? (schema and references only)').action((path: string, said: Said) =>
+    done(check(path), said),
+  );
+  verb('inspect', 'all checks, each with value, limit, source and a way out').action(async (path: string, said: Said) =>
+    done(await inspect(path), said),
+  );
+  verb('weigh', 'masses, and what the axles carry in each loading case').action(async (path: string, said: Said) =>
+    done(await weigh(path), said),
+  );
+  verb('packet', 'everything for the saw')
+    .requiredOption('--to <dir>', 'the folder to write to')
+    .action(async (path: string, said: Said & { readonly to: string }) => done(await packet(path, said.to), said));
+  verb('draw', 'one dimensioned view, or the drawing of one part')
+    .requiredOption('--view <name>', 'face-<carcass>, plan, side, or the mark of a part')
+    .requiredOption('--to <file.svg>', 'the file to write')
+    .action(async (path: string, said: Said & { readonly view: string; readonly to: string }) =>
+      done(await draw(path, said.view, said.to), said),
+    );
+  return program;
+};
+
+const printed = (json: unknown): string => `${JSON.stringify(json, null, 2)}\n`;
+
+/**
+ * Runs one command line (without node and script) and gives its exit code. Whatever goes wrong is said in words on
+ * standard error; with `--json` standard output holds one JSON document in every case but a call for help.
+ */
+export const run = async (args: readonly string[], terminal: Terminal): Promise<0 | 1 | 2> => {
+  let exitCode: 0 | 1 | 2 = 0;
+  const wantsJson = args.includes('--json');
+  const refuse = (bad: BadInput): 2 => {
+    for (const complaint of bad.complaints) terminal.complain(`${complaintLine(complaint)}\n`);
+    if (wantsJson) terminal.out(printed(problemsJson(bad)));
+    return 2;
+  };
+  const program = programOf(terminal, (outcome, said) => {
+    terminal.out(said.json === true ? printed(outcome.json) : `${outcome.lines.join('\n')}\n`);
+    exitCode = outcome.exitCode;
+  });
+  try {
+    await program.parseAsync(args, { from: 'user' });
+    return exitCode;
+  } catch (error) {
+    if (error instanceof BadInput) return refuse(error);
+    if (error instanceof CommanderError) {
+      if (error.exitCode === 0) return 0;
+      // Commander has already said on standard error what it did not understand.
+      if (wantsJson) terminal.out(printed({ problems: [{ at: '', says: error.message }] }));
+      return 2;
+    }
+    const says = error instanceof Error ? error.message : String(error);
+    terminal.complain(`hatchwright failed, which is a fault of its own: ${says}\n`);
+    if (wantsJson) terminal.out(printed({ problems: [{ at: '', says }] }));
+    return 2;
+  }
+};

@@ -1,0 +1,38 @@
+import { basename, dirname } from 'node:path';
+import { createDrawings, drawingToSvg } from '../../../shop/index.ts';
+import { badInput } from '../bad-input.ts';
+import { openCabinetFlow, openFlow } from '../open-flow.ts';
+import type { Outcome } from '../outcome.ts';
+import { readDesignFile } from '../read-design-file.ts';
+import { writeFiles } from '../write-files.ts';
+
+/** Views that show the cargo space behind the cabinet, which only the whole engine can make. */
+const WITH_SPACE: readonly string[] = ['plan', 'side'];
+
+const fileName = (file: string, sheet: number): string =>
+  sheet === 0 ? basename(file) : `${basename(file).slice(0, -'.svg'.length)}-${sheet + 1}.svg`;
+
+/** `draw DESIGN --view NAME --to FILE.svg`: one view, or the drawing of one part, on as many sheets as it takes. */
+export const draw = async (path: string, view: string, file: string): Promise<Outcome> => {
+  if (!file.toLowerCase().endsWith('.svg')) throw badInput('--to takes a file that ends in .svg', file);
+  const design = readDesignFile(path);
+  const whole = WITH_SPACE.includes(view);
+  const flow = whole ? await openFlow() : openCabinetFlow();
+  const space = whole ? flow.space(design) : null;
+  const drawings = createDrawings({
+    design,
+    fitout: flow.fitOut(design),
+    catalog: flow.catalog,
+    rules: flow.rules(design),
+    space: space?.ok ? space.value : null,
+  });
+  const sheets = drawings.draw(view);
+  if (sheets === null) {
+    const parts = drawings.parts.length > 0 ? `; parts: ${drawings.parts.join(', ')}` : '';
+    throw badInput(`there is no view "${view}"; views: ${drawings.views.join(', ')}${parts}`);
+  }
+  const files = sheets.map((drawing, i) => ({ path: fileName(file, i), content: drawingToSvg(drawing) }));
+  writeFiles(dirname(file), files);
+  const written = files.map((each) => ({ path: each.path, kind: 'svg', about: sheets[0]?.title ?? view }));
+  return { lines: written.map((each) => `${each.path}: ${each.about}`), json: { files: written }, exitCode: 0 };
+};
