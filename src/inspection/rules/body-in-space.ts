@@ -98,9 +98,10 @@ export const bodyInSpace = (job: Job): Verdict => {
       parts: [subject],
       value: gap.distance,
       limit,
+      uncertainty: job.gapUncertainty,
       at: segmentOf(gap),
       facts: { body: body.id, bodyName: body.name },
     });
   }
-  return judgeGaps('body-in-space', 'gap', seen, job.gapUncertainty, inside.length);
+  return judgeGaps('body-in-space', 'gap', seen, inside.length);
 };

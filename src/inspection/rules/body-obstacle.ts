@@ -51,10 +51,11 @@ export const bodyObstacle = (job: Job): Verdict => {
         parts: [standing.subject, obstacle.body.origin],
         value: gap.distance,
         limit: limitOf(obstacle),
+        uncertainty: job.gapUncertainty,
         at: segmentOf(gap),
         facts: { body: standing.body.id, bodyName: standing.body.name, obstacle: obstacle.body.name },
       });
     },
   );
-  return judgeGaps('body-obstacle', 'gap', seen, job.gapUncertainty, pairs);
+  return judgeGaps('body-obstacle', 'gap', seen, pairs);
 };

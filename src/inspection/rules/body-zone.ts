@@ -39,6 +39,7 @@ export const bodyZone = (job: Job): Verdict => {
         parts: [standing.subject, kept.zone.id],
         value: gap.distance,
         limit: kept.limit,
+        uncertainty: job.gapUncertainty,
         at: segmentOf(gap),
         facts: {
           body: standing.body.id,
@@ -49,5 +50,5 @@ export const bodyZone = (job: Job): Verdict => {
       });
     },
   );
-  return judgeGaps('body-zone', 'gap', seen, job.gapUncertainty, pairs);
+  return judgeGaps('body-zone', 'gap', seen, pairs);
 };

@@ -57,10 +57,11 @@ export const hatchClosed = (job: Job): Verdict => {
         parts: [standing.subject, vehicle.body.closure ?? vehicle.body.origin],
         value: gap.distance,
         limit: limitOf(vehicle),
+        uncertainty: job.gapUncertainty,
         at: segmentOf(gap),
         facts: { body: body.id, bodyName: body.name, closure: vehicle.body.name },
       });
     },
   );
-  return judgeGaps('hatch-closed', 'hatch', seen, job.gapUncertainty, pairs);
+  return judgeGaps('hatch-closed', 'hatch', seen, pairs);
 };
