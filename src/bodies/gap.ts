@@ -1,7 +1,7 @@
 import { add, ROUNDING_MM, scale, subtract, type Vec3 } from '../base/index.ts';
 import { nearestFeatures } from './features.ts';
-import { findNearest, nearestDistance, nearestPair } from './nearest.ts';
-import { overlapDepth } from './overlap.ts';
+import { findNearest, nearestDirection, nearestDistance, nearestPair } from './nearest.ts';
+import { type Overlap, overlapDepth } from './overlap.ts';
 import type { ConvexShape } from './shapes.ts';
 
 /**
@@ -29,14 +29,16 @@ const grown = (a: ConvexShape, b: ConvexShape, core: number, from: Vec3, directi
   return { distance, from: start, to: add(start, scale(direction, distance)), direction };
 };
 
-const apart = (a: ConvexShape, b: ConvexShape, from: Vec3, to: Vec3, core: number): Gap =>
-  grown(a, b, core, from, scale(subtract(to, from), 1 / core));
-
-/** Rounding kept the walk from proving its answer: look at every pair of features instead. */
-const byFeatures = (a: ConvexShape, b: ConvexShape): Gap | null => {
+/**
+ * Rounding kept the walk from proving its answer: look at every pair of features instead. Where a plane across
+ * `direction` parts the bodies by as much, that direction is right; two points so close together tell none.
+ */
+const byFeatures = (a: ConvexShape, b: ConvexShape, { depth, direction }: Overlap): Gap | null => {
   const { square, from, to } = nearestFeatures(a, b);
   const core = Math.sqrt(square);
-  return core > ROUNDING_MM ? apart(a, b, from, to, core) : null;
+  if (core <= ROUNDING_MM) return null;
+  const flat = core + depth <= ROUNDING_MM;
+  return grown(a, b, core, from, flat ? direction : scale(subtract(to, from), 1 / core));
 };
 
 /** How far and which way, without the points. */
@@ -44,9 +46,9 @@ export type Separation = Pick<Gap, 'distance' | 'direction'>;
 
 /** Bodies that touch or overlap; the answer of byFeatures where it turns out that they stand apart after all. */
 const meeting = (a: ConvexShape, b: ConvexShape): Separation | Gap => {
-  const { depth, direction } = overlapDepth(a, b);
-  const found = depth < -ROUNDING_MM ? byFeatures(a, b) : null;
-  return found ?? { distance: settled(-depth - a.radius - b.radius), direction };
+  const overlap = overlapDepth(a, b);
+  const found = overlap.depth < -ROUNDING_MM ? byFeatures(a, b, overlap) : null;
+  return found ?? { distance: settled(-overlap.depth - a.radius - b.radius), direction: overlap.direction };
 };
 
 /** The facing points of bodies that touch or overlap: found with the second moved clear, then moved back. */
@@ -64,8 +66,7 @@ const separationOrNull = (a: ConvexShape, b: ConvexShape, limit: number): Separa
   const ending = findNearest(a.vertices, b.vertices, limit + a.radius + b.radius);
   if (ending === 'far') return null;
   if (ending !== 'apart') return meeting(a, b);
-  const [from, to] = nearestPair();
-  return apart(a, b, from, to, nearestDistance());
+  return grown(a, b, nearestDistance(), nearestPair()[0], nearestDirection());
 };
 
 const gapOrNull = (a: ConvexShape, b: ConvexShape, limit: number): Gap | null => {

@@ -93,3 +93,12 @@ export const nearestPair = (): readonly [Vec3, Vec3] => [blend('a'), blend('b')]
 /** Distance of the search that has just ended `apart`. */
 export const nearestDistance = (): number =>
   Math.sqrt(simplex.x * simplex.x + simplex.y * simplex.y + simplex.z * simplex.z);
+
+/**
+ * Unit vector from `as` to `bs` of the search that has just ended `apart`. Taken from the difference itself: the two
+ * nearest points, far from the origin and close together, would give it only to their rounding.
+ */
+export const nearestDirection = (): Vec3 => {
+  const size = nearestDistance();
+  return [-simplex.x / size, -simplex.y / size, -simplex.z / size];
+};

@@ -19,6 +19,7 @@ import {
   certifiedTravel,
   clearanceInside,
   gapBetween,
+  loadSolids,
   loftShell,
   type Motion,
   prepareShell,
@@ -96,6 +97,23 @@ describe('clearanceInside, closed forms', () => {
 
   it('sees a body so big that the whole room lies inside it', () => {
     expect(clear(box([-100, -800, -100], [1200, 1600, 1200]))).toBeLessThan(-100);
+  });
+});
+
+describe('clearanceInside, a post of the vehicle poking up into the middle of a body', () => {
+  it('finds the body outside though no vertex or edge of it is', async () => {
+    const solids = await loadSolids();
+    const free = solids.scope(() =>
+      solids.toShell(
+        solids.difference(solids.fromShell(room.shell), [solids.fromConvex(box([400, -20, -5], [40, 40, 105]))]),
+      ),
+    );
+    const over = prepareShell(free);
+    expect(clearanceInside(box([300, -100, 103], [240, 200, 50]), over, LIMIT)?.distance).toBeCloseTo(3, 6); // over its top
+    expect(clearanceInside(box([300, -100, 100], [240, 200, 50]), over, LIMIT)?.distance).toBe(0);
+    const through = clearanceInside(box([300, -100, 60], [240, 200, 50]), over, LIMIT)?.distance ?? 0;
+    expect(through).toBeLessThan(-10); // somewhere in the post's 40 by 40; its middle is 20 from every side
+    expect(through).toBeGreaterThanOrEqual(-20 - ROUNDING_MM);
   });
 });
 

@@ -10,6 +10,7 @@ import {
   ROUNDING_MM,
   scale,
   seededRandom,
+  turnAbout,
   type Vec3,
 } from '../../src/base/index.ts';
 import { nearestFeatures } from '../../src/bodies/features.ts';
@@ -106,6 +107,33 @@ describe('gapBetween, closed forms', () => {
     expect(gapBetween(shapeAt(board, pose), turned(small)).distance).toBeCloseTo(small, 8);
     expect(gapBetween(shapeAt(board, pose), turned(-small)).distance).toBeCloseTo(-small, 8);
     expect(gapBetween(shapeAt(board, pose), turned(0)).distance).toBe(0);
+  });
+});
+
+describe('gapBetween, boards nearly parallel', () => {
+  it('proves its distance by a plane across it, however slight the tilt and the gap', () => {
+    const random = seededRandom(SEED);
+    const between = (least: number, most: number): number => least + (most - least) * random();
+    const boardAt = (z: number): ConvexShape =>
+      boxShape(boxAt([between(-900, 900), between(-900, 900), z], [between(100, 900), between(100, 900), 18]));
+    let [unproven, apart] = [0, 0];
+    for (let i = 0; i < 4000; i++) {
+      const by = [0, 1e-6, 3e-6, 1e-5, 1e-3, 5][Math.floor(random() * 6)] ?? 0;
+      const tilt = turnAbout(
+        [between(-900, 900), 0, 18],
+        [between(-1, 1), between(-1, 1), 0.1],
+        10 ** between(-13, -2),
+      );
+      const pose = somePose(random, 3000);
+      const [a, b] = [shapeAt(boardAt(0), pose), shapeAt(shapeAt(boardAt(18 + by), tilt), pose)];
+      const { distance: said, direction } = gapBetween(a, b);
+      const high = Math.max(...a.vertices.map((v) => dot(v, direction)));
+      const low = Math.min(...b.vertices.map((v) => dot(v, direction)));
+      unproven = Math.max(unproven, Math.abs(low - high - said));
+      if (said > 0) apart = Math.max(apart, Math.abs(said - Math.sqrt(nearestFeatures(a, b).square)));
+    }
+    expect(unproven).toBeLessThan(2 * ROUNDING_MM);
+    expect(apart).toBeLessThan(ROUNDING_MM);
   });
 });
 
