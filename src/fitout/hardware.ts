@@ -76,3 +76,9 @@ export const onFront = ([length, width, height]: Vec3, point: Vec3, way: 'inward
   min: [point[0] - length / 2, way === 'inward' ? point[1] : point[1] - height, point[2] - width / 2],
   max: [point[0] + length / 2, way === 'inward' ? point[1] + height : point[1], point[2] + width / 2],
 });
+
+/** Across × up that pieces fixed on the front of something take there. */
+export const frontNeed = (context: CarcassContext, items: readonly (string | null)[]): readonly [number, number] => {
+  const sizes = items.flatMap((item) => (item === null ? [] : [context.catalog.hardware.get(item)?.sizeMm ?? null]));
+  return [Math.max(0, ...sizes.map((size) => size?.[0] ?? 0)), Math.max(0, ...sizes.map((size) => size?.[1] ?? 0))];
+};

@@ -99,11 +99,15 @@ const apparatusBracket = (fc: Fc): Any<Plain> =>
     mounting: fc.constantFrom('floor', 'back'),
   });
 
+const anyFitting = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
+  fc.oneof(drawer(fc, inside), slideOut(fc, inside), openStorage(fc), faceplate(fc), apparatusBracket(fc));
+
 /** Random content without ids: an opening is given its id when the whole document is numbered. */
 const opening = (fc: Fc, depth: number, gentle: boolean): Any<Plain> => {
   const empty = fc.constant<Plain>({ content: { kind: 'empty' } });
   if (depth <= 0) return empty;
   const inside = opening(fc, depth - 1, gentle);
+  const fitting = anyFitting(fc, inside);
   const part = fc.record({ size: sizeRule(fc, gentle), opening: inside });
   const divided = fc.record({
     kind: fc.constant('divided'),
@@ -111,13 +115,6 @@ const opening = (fc: Fc, depth: number, gentle: boolean): Any<Plain> => {
     divider: fc.constantFrom('panel', 'panel', 'panel', 'none'),
     parts: fc.array(part, { minLength: 2, maxLength: 4 }),
   });
-  const fitting = fc.oneof(
-    drawer(fc, inside),
-    slideOut(fc, inside),
-    openStorage(fc),
-    faceplate(fc),
-    apparatusBracket(fc),
-  );
   const fitted = fc.record({ kind: fc.constant('fitted'), fitting });
   return fc.oneof(
     { weight: 1, arbitrary: empty },
@@ -175,6 +172,14 @@ const counter = (): ((prefix: string) => string) => {
     return `${prefix}-${count}`;
   };
 };
+
+/** A random fitting whose own opening is `opening-1`, with ids for whatever it holds; `depth` openings inside it. */
+export const randomFitting = (fc: Fc, depth = 1): Any<Plain> =>
+  anyFitting(fc, opening(fc, depth, true)).map((fitting) => {
+    const next = counter();
+    next('opening');
+    return numbered(fitting, next) as Plain;
+  });
 
 /** Carcasses in a row from left to right with a gap of 5 mm, each but the first beside the one before it. */
 const inARow = (carcasses: readonly Plain[], next: (prefix: string) => string): readonly Plain[] =>

@@ -4,6 +4,7 @@ import { type FittingByKind, type NodeId, openingsFrom } from '../../design/inde
 import { largerOf, UP } from '../axes.ts';
 import type { CarcassContext, Counting } from '../context.ts';
 import { gearMass } from '../gear-size.ts';
+import { frontNeed } from '../hardware.ts';
 import { sheetMassKg } from '../masses.ts';
 import type { FitProblem } from '../parts.ts';
 import { mmWords, rulesFight } from '../problem.ts';
@@ -99,10 +100,11 @@ export const needOf = (fitting: Drawer, context: CarcassContext, counting: Count
   const [space, slideHeight] = option ? [option.slide.sideSpaceMm, option.slide.heightMm] : [0, 0];
   const length = option?.lengthMm ?? clear[1];
   const boxHeight = boxHeightOf(fitting, context, make, slideHeight, full);
-  return {
-    room: [2 * space + boxWidth, make.frontDeep + length + make.behind, make.below + boxHeight + make.above],
-    option,
-  };
+  const room: Vec3 = [2 * space + boxWidth, make.frontDeep + length + make.behind, make.below + boxHeight + make.above];
+  // Latch and pull lie within the front, which stands the reveal inside the opening.
+  const [wide, high] = frontNeed(context, [fitting.latch, fitting.pull]);
+  const reveals = 2 * context.rule('reveal-front');
+  return { room: largerOf(room, [wide + reveals, 0, high + reveals]), option };
 };
 
 /** The slide for the room; where none fits, the one that the least room was reckoned with. */

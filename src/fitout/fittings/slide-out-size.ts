@@ -4,6 +4,7 @@ import { type FittingByKind, openingsFrom } from '../../design/index.ts';
 import { largerOf } from '../axes.ts';
 import type { CarcassContext, Counting } from '../context.ts';
 import { gearMass } from '../gear-size.ts';
+import { frontNeed } from '../hardware.ts';
 import { sheetMassKg } from '../masses.ts';
 import { leastSlide, type SlideAsk, type SlideOption, slideFor } from '../slide-choice.ts';
 import type { Room } from '../solved.ts';
@@ -101,12 +102,14 @@ export const needOf = (fitting: SlideOut, context: CarcassContext, counting: Cou
   const option = leastSlide(context, askOf(fitting, context, make, { width, depth: null, shortest }));
   if (!option) return { room: clear, option };
   const { slide, lengthMm } = option;
-  const overDeck = Math.max(clear[2], sideHeight(fitting, slide, make) - make.deckSheet.thicknessMm);
+  const [latchWide, latchHigh] = frontNeed(context, [fitting.latch]);
+  const deck = make.deckSheet.thicknessMm;
+  const overDeck = Math.max(clear[2], sideHeight(fitting, slide, make) - deck, latchHigh - deck);
   return {
     room: [
-      width(slide) + 2 * beside(slide, make),
+      Math.max(width(slide), latchWide) + 2 * beside(slide, make),
       Math.max(lengthMm, shortest) + make.behind,
-      under(slide, make) + make.deckSheet.thicknessMm + overDeck + make.above,
+      under(slide, make) + deck + overDeck + make.above,
     ],
     option,
   };

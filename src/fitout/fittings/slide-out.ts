@@ -81,7 +81,7 @@ const insideRoom = (
   };
 };
 
-/** The latch in the middle of the tray's front, reaching inward from its face: in the lip, or in the edge of the deck. */
+/** The latch in the middle of the tray's front, reaching inward from its face, no lower than the tray itself. */
 const latchParts = (
   fitting: SlideOut,
   room: Room,
@@ -93,7 +93,8 @@ const latchParts = (
   const { id } = room.opening;
   if (fitting.latch === null) return NO_PARTS;
   const size = hardwareOf(context, fitting.latch, id).record?.sizeMm ?? null;
-  const up = outside.min[2] + (make.deckSheet.thicknessMm + fitting.lipHeightMm) / 2;
+  const front = make.deckSheet.thicknessMm + fitting.lipHeightMm;
+  const up = outside.min[2] + Math.max(front, size?.[1] ?? 0) / 2;
   const at: Vec3 = [(outside.min[0] + outside.max[0]) / 2, outside.min[1], up];
   const place = size ? onFront(size, at, 'inward') : at;
   return pieceOf(context, { id: `${id}/latch`, origin: id, item: fitting.latch, quantity: 1, at: place, mover });
