@@ -1,0 +1,67 @@
+import type { Result } from './base/index.ts';
+import type { Solids } from './bodies/index.ts';
+import { type Catalog, type HouseRules, houseRules } from './catalog/index.ts';
+import type { Design } from './design/index.ts';
+import { type CargoSpace, createCargoSpace } from './envelope/index.ts';
+import { createFitOutSolver, type FitOut } from './fitout/index.ts';
+import { findWaysOut, type Inspection, inspect } from './inspection/index.ts';
+
+/**
+ * From a design to everything that follows from it. Each stage remembers its last result and runs again only when
+ * what it reads has changed by identity, which the edits of the design room keep for all that they do not touch.
+ */
+export interface Flow {
+  readonly catalog: Catalog;
+  readonly rules: (design: Design) => HouseRules;
+  readonly fitOut: (design: Design) => FitOut;
+  /** The cargo space, or what is wrong with the survey. Throws when the flow was made without the solid kernel. */
+  readonly space: (design: Design) => Result<CargoSpace>;
+  readonly inspection: (design: Design) => Inspection;
+  /** The inspection with ways out tried on copies; slower, for when there is time. */
+  readonly inspectionWithWaysOut: (design: Design) => Inspection;
+}
+
+/** Remembers the last answer for as long as every argument is the same object. */
+const remembered = <Keys extends readonly unknown[], Value>(compute: (...keys: Keys) => Value): ((...keys: Keys) => Value) => {
+  let last: { readonly keys: Keys; readonly value: Value } | null = null;
+  return (...keys) => {
+    if (last?.keys.every((key, i) => key === keys[i])) return last.value;
+    const value = compute(...keys);
+    last = { keys, value };
+    return value;
+  };
+};
+
+export interface FlowParts {
+  readonly catalog: Catalog;
+  /** The solid kernel; null on a page that only solves the cabinet and leaves the rest to its worker. */
+  readonly solids: Solids | null;
+}
+
+export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
+  const rulesFor = remembered((changes: Design['houseRules']) => houseRules(catalog, changes));
+  const rules = (design: Design): HouseRules => rulesFor(design.houseRules);
+  const spaceFor = remembered((survey: Design['survey'], limits: HouseRules) => {
+    if (!solids) throw new Error('this flow was made without the solid kernel and cannot make a cargo space');
+    return createCargoSpace(survey, limits, solids);
+  });
+  const space = (design: Design): Result<CargoSpace> => spaceFor(design.survey, rules(design));
+  const solver = createFitOutSolver(catalog);
+  const fitOutFor = remembered((design: Design) => solver(design, rules(design)));
+  const inspectWith = (design: Design, fitout: FitOut): Inspection => {
+    const made = space(design);
+    return inspect({ design, space: made.ok ? made.value : null, fitout, catalog, rules: rules(design) });
+  };
+  const inspection = remembered((design: Design) => inspectWith(design, fitOutFor(design)));
+  // Copies tried for ways out go through a solver of their own, so that they do not push the design's own out of memory.
+  const trySolver = createFitOutSolver(catalog);
+  const inspectCopy = (copy: Design): Inspection => inspectWith(copy, trySolver(copy, rules(copy)));
+  return {
+    catalog,
+    rules,
+    fitOut: fitOutFor,
+    space,
+    inspection,
+    inspectionWithWaysOut: remembered((design: Design) => findWaysOut(inspection(design), design, inspectCopy)),
+  };
+};
