@@ -139,7 +139,7 @@ describe('certifiedTravel, laws', () => {
         expect(seen.distance - travel.leastGap).toBeLessThanOrEqual(TRAVEL_TOLERANCE_MM);
         expect(travel.clear).toBe(travel.contact === null);
       }),
-      { seed: SEED, numRuns: 25 },
+      { seed: SEED, numRuns: 15 },
     ));
 
   it('ends the way neither late nor early', () =>
