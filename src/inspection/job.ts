@@ -1,6 +1,6 @@
 import type { Catalog, HouseRules } from '../catalog/index.ts';
 import type { Design } from '../design/index.ts';
-import type { CargoSpace } from '../envelope/index.ts';
+import { type CargoSpace, gapHalfWidth } from '../envelope/index.ts';
 import type { FitOut } from '../fitout/index.ts';
 import { loadingCases, type SolvedCase, solveCase } from './loads/index.ts';
 import { type BodyPair, closePairs } from './pairs.ts';
@@ -22,7 +22,7 @@ export interface Job extends InspectionInput {
   /** Bodies of the cabinet that overlap, or stand closer to each other than any house rule asks. */
   readonly pairs: readonly BodyPair[];
   readonly cases: readonly SolvedCase[];
-  /** Half width at 95 % of a gap between the cabinet and the vehicle: survey, vehicle spread and build together. */
+  /** Half width at 95 % of a gap between the cabinet and what is known worst of the skin; 0 without a space. */
   readonly gapUncertainty: number;
 }
 
@@ -39,6 +39,10 @@ export const makeJob = (input: InspectionInput): Job => {
       const solved = solveCase(design.vehicle, load);
       return solved ? [solved] : [];
     }),
-    gapUncertainty: rules.value('gap-sigma-factor') * Math.hypot(space?.sigmaMm ?? 0, rules.value('build-sigma')),
+    gapUncertainty: space ? gapHalfWidth(space, rules, 'anything') : 0,
   };
 };
+
+/** Half width at 95 % of a gap between the built cabinet and a body of the vehicle. */
+export const halfWidthTo = (job: Job, body: string): number =>
+  job.space ? gapHalfWidth(job.space, job.rules, { body }) : 0;

@@ -91,7 +91,7 @@ export const stability = (job: Job): Verdict => {
 /** How much of the static stability factor as received the worst loading case costs. */
 export const stabilityLoss = (job: Job): Verdict => {
   const limit = ruleLimit(job.rules, 'ssf-drop');
-  const received = resultsOf(job).find(({ id }) => id === 'received')?.ssf ?? null;
+  const received = resultsOf(job).find(({ id }) => id === 'received')?.ssfWorstSide ?? null;
   const worst = leastStable(job);
   if (received === null || !worst || received - worst.value <= limit.value) return NOTHING;
   const facts = { case: worst.result.id, before: received, after: worst.value };

@@ -9,7 +9,7 @@ import {
   skinGap,
   type Triangle,
 } from '../../bodies/index.ts';
-import type { CargoSpace } from '../../envelope/index.ts';
+import { type CargoSpace, gapHalfWidth } from '../../envelope/index.ts';
 import type { Job } from '../job.ts';
 import type { StandingBody } from '../standing.ts';
 import { NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
@@ -75,6 +75,10 @@ const gapOf = (standing: StandingBody, whole: PreparedShell, keptOff: PreparedSh
   return skinGap(shape, keptOff, limit);
 };
 
+/** How well the skin is known where the gap ends; clear even of the worst-known skin, that question is not asked. */
+const halfWidthAt = (job: Job, space: CargoSpace, gap: Gap, limit: number): number =>
+  gap.distance - limit >= job.gapUncertainty ? job.gapUncertainty : gapHalfWidth(space, job.rules, { skinAt: gap.to });
+
 /**
  * Every body of the cabinet, at rest, inside the skin of the cargo space and clear of it by the gap to trim. The worst
  * body of a carcass, of an item of gear and of a device speaks for it. What hangs on the trim or on a closure is left
@@ -86,22 +90,23 @@ export const bodyInSpace = (job: Job): Verdict => {
   const limit = ruleLimit(job.rules, 'gap-trim');
   const skins = skinsOf(space);
   const opensRear = job.design.survey.closures.some((closure) => closure.outward === 'rear');
-  const least = new Map<string, number>();
-  const seen: Nearness[] = [];
+  const worst = new Map<string, { readonly gap: Gap; readonly standing: StandingBody }>();
   const inside = job.standing.filter(({ body, closure }) => closure === null && body.carcass !== null);
   for (const standing of inside) {
-    const { body, subject, underside } = standing;
-    const gap = gapOf(standing, skins.whole, skins.keptOff(opensRear, underside), least.get(subject) ?? Infinity);
-    if (!gap) continue;
-    least.set(subject, Math.min(gap.distance, least.get(subject) ?? Infinity));
-    seen.push({
+    const { subject, underside } = standing;
+    const least = worst.get(subject)?.gap.distance ?? Infinity;
+    const gap = gapOf(standing, skins.whole, skins.keptOff(opensRear, underside), least);
+    if (gap && gap.distance < least) worst.set(subject, { gap, standing });
+  }
+  const seen = [...worst].map(
+    ([subject, { gap, standing }]): Nearness => ({
       parts: [subject],
       value: gap.distance,
       limit,
-      uncertainty: job.gapUncertainty,
+      uncertainty: halfWidthAt(job, space, gap, limit.value),
       at: segmentOf(gap),
-      facts: { body: body.id, bodyName: body.name },
-    });
-  }
+      facts: { body: standing.body.id, bodyName: standing.body.name },
+    }),
+  );
   return judgeGaps('body-in-space', 'gap', seen, inside.length);
 };

@@ -2,7 +2,7 @@ import { ROUNDING_MM } from '../../base/index.ts';
 import { gapWithin } from '../../bodies/index.ts';
 import type { Obstacle } from '../../design/index.ts';
 import { nearBetween } from '../broad-phase.ts';
-import type { Job } from '../job.ts';
+import { halfWidthTo, type Job } from '../job.ts';
 import type { StandingBody, StandingVehicle } from '../standing.ts';
 import { ruleLimit, type Verdict } from '../verdict.ts';
 import { judgeGaps, type Nearness, segmentOf } from './nearness.ts';
@@ -34,7 +34,7 @@ export const bodyObstacle = (job: Job): Verdict => {
   const inside = job.standing.filter(({ closure }) => closure === null);
   const limitOf = (obstacle: StandingVehicle) =>
     ruleLimit(job.rules, OBSTACLE_GAPS[kinds.get(obstacle.body.origin) ?? 'other']);
-  const reach = Math.max(0, ...fixed.map((obstacle) => limitOf(obstacle).value)) + job.gapUncertainty;
+  const reach = Math.max(0, ...fixed.map((obstacle) => limitOf(obstacle).value + halfWidthTo(job, obstacle.body.id)));
   const seen: Nearness[] = [];
   let pairs = 0;
   nearBetween(
@@ -51,7 +51,7 @@ export const bodyObstacle = (job: Job): Verdict => {
         parts: [standing.subject, obstacle.body.origin],
         value: gap.distance,
         limit: limitOf(obstacle),
-        uncertainty: job.gapUncertainty,
+        uncertainty: halfWidthTo(job, obstacle.body.id),
         at: segmentOf(gap),
         facts: { body: standing.body.id, bodyName: standing.body.name, obstacle: obstacle.body.name },
       });

@@ -1,7 +1,7 @@
 import { gapWithin } from '../../bodies/index.ts';
 import type { Obstacle } from '../../design/index.ts';
 import { nearBetween } from '../broad-phase.ts';
-import type { Job } from '../job.ts';
+import { halfWidthTo, type Job } from '../job.ts';
 import type { StandingVehicle } from '../standing.ts';
 import { type Limit, ruleLimit, type Verdict } from '../verdict.ts';
 import { judgeGaps, type Nearness, segmentOf } from './nearness.ts';
@@ -39,7 +39,7 @@ export const hatchClosed = (job: Job): Verdict => {
   const limitOf = limitFor(job);
   const kin = kinOf(job);
   const moving = job.vehicle.filter(({ body }) => body.closure !== null);
-  const reach = Math.max(0, ...moving.map((vehicle) => limitOf(vehicle).value)) + job.gapUncertainty;
+  const reach = Math.max(0, ...moving.map((vehicle) => limitOf(vehicle).value + halfWidthTo(job, vehicle.body.id)));
   const seen: Nearness[] = [];
   let pairs = 0;
   nearBetween(
@@ -57,7 +57,7 @@ export const hatchClosed = (job: Job): Verdict => {
         parts: [standing.subject, vehicle.body.closure ?? vehicle.body.origin],
         value: gap.distance,
         limit: limitOf(vehicle),
-        uncertainty: job.gapUncertainty,
+        uncertainty: halfWidthTo(job, vehicle.body.id),
         at: segmentOf(gap),
         facts: { body: body.id, bodyName: body.name, closure: vehicle.body.name },
       });
