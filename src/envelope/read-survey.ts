@@ -106,21 +106,33 @@ const angleAt = (hinge: Vec3, a: Vec3, b: Vec3): number => {
   return (Math.min(turn, 2 * Math.PI - turn) * 180) / Math.PI;
 };
 
-const closureFrom = (closure: Angles, points: ReadonlyMap<string, Vec3>): Angles => {
+const closureFrom = (closure: Angles, { points, survey }: Context): Angles => {
   const at = (mark: NodeId | null | undefined): Vec3 | null => (mark ? (points.get(mark) ?? null) : null);
-  const [from, to] = [at(closure.marks?.hingeFrom), at(closure.marks?.hingeTo)];
+  // A coordinate that a mark was given and not measured says nothing: a mark on the centre line keeps the hinge's ends.
+  const end = (id: NodeId | null | undefined, typed: Vec3): Vec3 | null => {
+    const [held, mark] = [at(id), survey.marks.find((own) => own.id === id)];
+    if (!held || !mark) return null;
+    const along = (axis: 0 | 1 | 2): number => (mark.fixed[axis] ? typed[axis] : held[axis]);
+    return [along(0), along(1), along(2)];
+  };
+  const from = end(closure.marks?.hingeFrom, closure.hinge.from);
+  const to = end(closure.marks?.hingeTo, closure.hinge.to);
   const [closed, open] = [at(closure.marks?.edgeClosed), at(closure.marks?.edgeOpen)];
   const hinge = from ?? to;
   return {
     ...closure,
     hinge: { from: from ?? closure.hinge.from, to: to ?? closure.hinge.to },
     opensDeg:
-      hinge && closed && open && closure.kind === 'lift-hatch' ? angleAt(hinge, closed, open) : closure.opensDeg,
+      hinge && closed && open && TURNS_ACROSS.has(closure.kind) ? angleAt(hinge, closed, open) : closure.opensDeg,
   };
 };
 
-const asRead = (survey: Survey, stations: readonly SurveyStation[], points: ReadonlyMap<string, Vec3>): Survey =>
-  points.size === 0
+/** Closures that turn about a line across the vehicle, so that their angle shows in the side view. */
+const TURNS_ACROSS: ReadonlySet<string> = new Set(['lift-hatch', 'hatch-glass', 'tailgate', 'cap-door']);
+
+const asRead = (context: Context, stations: readonly SurveyStation[]): Survey => {
+  const { survey, points } = context;
+  return points.size === 0
     ? survey
     : {
         ...survey,
@@ -129,8 +141,9 @@ const asRead = (survey: Survey, stations: readonly SurveyStation[], points: Read
           if (!own) return station;
           return { ...station, xMm: own.xMm, left: typedFrom(own.left, 1), right: typedFrom(own.right, -1) };
         }),
-        closures: survey.closures.map((closure) => (closure.marks ? closureFrom(closure, points) : closure)),
+        closures: survey.closures.map((closure) => (closure.marks ? closureFrom(closure, context) : closure)),
       };
+};
 
 /**
  * Adjusts the readings of a survey and lets the marks that they hold carry its stations and closures. Without readings
@@ -155,7 +168,7 @@ export const readSurvey = (survey: Survey, rules: HouseRules): SurveyRead => {
     right: pointsOf(context, station, 'right'),
   }));
   return {
-    survey: asRead(survey, stations, points),
+    survey: asRead(context, stations),
     stations,
     verdict,
     points,

@@ -1,5 +1,5 @@
 import { distance, type Vec3 } from '../../base/index.ts';
-import type { Compiled } from './compiled.ts';
+import type { Compiled, CompiledReading } from './compiled.ts';
 import { isAngle, type Network, type NetworkMark } from './network.ts';
 import { newObservation, type Observation } from './observe.ts';
 
@@ -28,39 +28,59 @@ const spread = (network: Network): readonly Vec3[] => {
   });
 };
 
-/** Passes over all readings; each pulls its marks together, so errors spread no further than a bad reading's reach. */
-const PASSES = 200;
-/** The net has settled when the greatest pull of a pass is below this share of the finest reading's sigma. */
-const SETTLED_PULL = 0.01;
+/**
+ * Passes over all readings; each pulls its marks together, so errors spread no further than a bad reading's reach. Marks
+ * that nobody has placed need many to unfold; those placed after a sketch need a few to lose its gross errors.
+ */
+const PASSES_UNPLACED = 200;
+const PASSES_PLACED = 24;
 /** Misfits beyond this many sigmas pull with a bounded force, so that one misreading cannot drag the rest. */
 const BOUNDED_SIGMAS = 3;
 
+/** The coordinates that a reading may move, as places among the points, and which derivative belongs to each. */
+interface Reach {
+  readonly places: Int32Array;
+  readonly parts: Int32Array;
+}
+
+const reachOf = (compiled: Compiled, i: number): Reach => {
+  const reading = compiled.readings[i];
+  const marks = reading ? [reading.from, reading.to, reading.at] : [];
+  const free = marks.flatMap((mark, end) =>
+    [0, 1, 2].flatMap((axis) =>
+      mark >= 0 && (compiled.slots[3 * mark + axis] ?? -1) >= 0 ? [[3 * mark + axis, 3 * end + axis] as const] : [],
+    ),
+  );
+  return { places: Int32Array.from(free, ([place]) => place), parts: Int32Array.from(free, ([, part]) => part) };
+};
+
 /**
  * One relaxation step: the marks of a reading are moved along its gradient so that half of a small misfit goes away;
- * a large one counts only as BOUNDED_SIGMAS once the net has taken shape. Gives how far the marks were moved.
+ * a large one counts only as BOUNDED_SIGMAS once the net has taken shape.
  */
-const pull = (compiled: Compiled, i: number, points: Float64Array, bounded: boolean, seen: Observation): number => {
-  const reading = compiled.readings[i];
-  if (!reading) return 0;
+const pull = (
+  reading: CompiledReading,
+  { places, parts }: Reach,
+  points: Float64Array,
+  bounded: boolean,
+  seen: Observation,
+): void => {
   reading.observe(points, reading.from, reading.to, reading.at, seen);
+  const { by } = seen;
   const misfit = reading.value - seen.value;
   const limit = BOUNDED_SIGMAS * reading.sigma;
   const wanted = bounded ? Math.max(-limit, Math.min(limit, misfit)) : misfit;
   let square = 0;
-  for (let k = 0; k < 9; k++) {
-    const mark = k < 3 ? reading.from : k < 6 ? reading.to : reading.at;
-    const part = seen.by[k] ?? 0;
-    if (mark >= 0 && part !== 0 && (compiled.slots[3 * mark + (k % 3)] ?? -1) >= 0) square += part * part;
+  for (let k = 0; k < parts.length; k++) {
+    const part = by[parts[k] ?? 0] ?? 0;
+    square += part * part;
   }
-  if (square === 0) return 0;
-  for (let k = 0; k < 9; k++) {
-    const mark = k < 3 ? reading.from : k < 6 ? reading.to : reading.at;
-    const part = seen.by[k] ?? 0;
-    if (mark < 0 || part === 0 || (compiled.slots[3 * mark + (k % 3)] ?? -1) < 0) continue;
-    const place = 3 * mark + (k % 3);
-    points[place] = (points[place] ?? 0) + (0.5 * wanted * part) / square;
+  if (square === 0) return;
+  const share = (0.5 * wanted) / square;
+  for (let k = 0; k < parts.length; k++) {
+    const place = places[k] ?? 0;
+    points[place] = (points[place] ?? 0) + share * (by[parts[k] ?? 0] ?? 0);
   }
-  return Math.abs(wanted) / Math.sqrt(square);
 };
 
 /**
@@ -68,19 +88,20 @@ const pull = (compiled: Compiled, i: number, points: Float64Array, bounded: bool
  * by the readings. The bounded passes in the second half keep a gross misreading from bending the start.
  */
 export const startPoints = (compiled: Compiled): Float64Array => {
-  const { network } = compiled;
-  const rough = withoutStarts(network.marks) ? spread(network) : network.marks.map((mark) => mark.start);
-  const points = Float64Array.from(rough.flat());
-  const finest = network.readings.reduce(
-    (least, { kind, sigma }) => (isAngle(kind) ? least : Math.min(least, sigma)),
-    Infinity,
-  );
+  const { network, readings } = compiled;
+  const unplaced = withoutStarts(network.marks);
+  const rough = unplaced ? spread(network) : network.marks.map((mark) => mark.start);
+  const points = new Float64Array(3 * rough.length);
+  rough.forEach((point, m) => {
+    points.set(point, 3 * m);
+  });
+  const passes = unplaced ? PASSES_UNPLACED : PASSES_PLACED;
+  const reach = readings.map((_, i) => reachOf(compiled, i));
   const seen = newObservation();
-  for (let pass = 0; pass < PASSES; pass++) {
-    let most = 0;
-    for (let i = 0; i < compiled.readings.length; i++)
-      most = Math.max(most, pull(compiled, i, points, pass > PASSES / 2, seen));
-    if (most < finest * SETTLED_PULL) break;
-  }
+  for (let pass = 0; pass < passes; pass++)
+    readings.forEach((reading, i) => {
+      const own = reach[i];
+      if (own) pull(reading, own, points, pass > passes / 2, seen);
+    });
   return points;
 };
