@@ -71,8 +71,9 @@ export const carryOut = (command: KeyCommand, editor: EditorStore, desk: DeskSto
   const { gesture, cancelGesture, undo, redo, setStep } = editor.getState();
   if (typeof command === 'object') setStep(command.step);
   else if (command === 'undo') (gesture ? cancelGesture : undo)();
-  else if (command === 'redo') gesture ? undefined : redo();
-  else if (command === 'save') void files.saveToFile();
+  else if (command === 'redo') {
+    if (!gesture) redo();
+  } else if (command === 'save') void files.saveToFile();
   else if (command === 'open') void files.openFile();
   else if (command === 'find') desk.getState().lay({ kind: 'find' });
   else if (command === 'help') desk.getState().lay({ kind: 'help' });

@@ -7,7 +7,8 @@ interface SplitProps {
   readonly right: ReactNode;
 }
 
-const START = 58;
+/** A narrow window gives the sheet its half. */
+const start = (): number => (window.innerWidth < 1200 ? 50 : 58);
 const LEAST = 20;
 const MOST = 80;
 const STEP = 2;
@@ -17,7 +18,7 @@ const within = (share: number): number => Math.min(MOST, Math.max(LEAST, share))
 
 /** Bay and sheet side by side; the bar between them moves by hand and by the arrow keys. */
 export const Split = ({ left, right }: SplitProps) => {
-  const [share, setShare] = useState(() => within(remembered(KEY, START)));
+  const [share, setShare] = useState(() => within(remembered(KEY, start())));
   const [held, setHeld] = useState(false);
   const around = useRef<HTMLDivElement>(null);
   const settle = (next: number): void => {
@@ -34,7 +35,7 @@ export const Split = ({ left, right }: SplitProps) => {
       ArrowRight: share + STEP,
       Home: LEAST,
       End: MOST,
-      Enter: START,
+      Enter: start(),
     };
     const next = moves[event.key];
     if (next === undefined) return;
@@ -57,7 +58,7 @@ export const Split = ({ left, right }: SplitProps) => {
         data-held={held}
         title="Drag, or use the arrow keys; Enter puts it back"
         onKeyDown={onKeyDown}
-        onDoubleClick={() => settle(START)}
+        onDoubleClick={() => settle(start())}
         onPointerDown={(event) => {
           event.currentTarget.setPointerCapture(event.pointerId);
           setHeld(true);

@@ -57,7 +57,9 @@ const says = (step: StepName, design: Design, fitOut: FitOut, judgement: Judgeme
         ? 'nothing built yet'
         : plural(fitOut.carcasses.length, 'carcass', 'carcasses');
     case 'inspect':
-      return judgement === null ? 'not inspected yet' : plural(judgement.inspection.measured.length, 'check');
+      return (judgement?.inspection.measured.length ?? 0) === 0
+        ? 'nothing to check yet'
+        : plural(judgement?.inspection.measured.length ?? 0, 'check');
     case 'shop':
       return fitOut.panels.length === 0 ? 'nothing to cut yet' : plural(fitOut.panels.length, 'panel');
     case 'review':

@@ -12,14 +12,20 @@ interface DialogProps {
   readonly foot?: ReactNode;
 }
 
+/** Where a dialog begins: its first control. */
+const FIRST = 'input, textarea, select, button';
+
 /** A modal dialog on the native element: it keeps the focus, closes on Escape and gives the focus back. */
 export const Dialog = ({ title, onClose, wide = false, children, foot }: DialogProps) => {
   const element = useRef<HTMLDialogElement>(null);
+  const body = useRef<HTMLDivElement>(null);
   const titleId = useId();
   useEffect(() => {
     const dialog = element.current;
     const before = document.activeElement;
     if (dialog && !dialog.open) dialog.showModal();
+    // Left to itself the dialog would begin at the button that closes it.
+    body.current?.querySelector<HTMLElement>(FIRST)?.focus();
     return () => {
       dialog?.close();
       if (before instanceof HTMLElement && before.isConnected) before.focus();
@@ -45,7 +51,9 @@ export const Dialog = ({ title, onClose, wide = false, children, foot }: DialogP
           ✕
         </Button>
       </div>
-      <div className={styles.body}>{children}</div>
+      <div ref={body} className={styles.body}>
+        {children}
+      </div>
       {foot ? <div className={styles.foot}>{foot}</div> : null}
     </dialog>
   );

@@ -9,7 +9,7 @@ export { Dimension } from './dimension.tsx';
 export { DrawingBoard } from './drawing-board.tsx';
 export { Field, type FieldFrame } from './field.tsx';
 export { Heading } from './heading.tsx';
-export { Figure, Length, Mass, splitFraction } from './length.tsx';
+export { Figure, Length, Mass } from './length.tsx';
 export { LengthField, type LengthFieldProps, readLengthDraft } from './length-field.tsx';
 export {
   MassField,

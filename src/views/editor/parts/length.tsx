@@ -8,28 +8,13 @@ interface LengthProps {
   readonly unit?: boolean;
 }
 
-/** A length as a figure, with a real fraction in inches; copied text stays plain: `14 3/8`. */
-export const Length = ({ mm, units, unit = false }: LengthProps) => {
-  const [whole, fraction] = splitFraction(formatLength(mm, units));
-  return (
-    <span className={styles.figure} title={formatLengthUnit(mm, units === 'in' ? 'mm' : 'in')}>
-      {whole}
-      {fraction === '' ? null : (
-        <>
-          {whole === '' || whole === '−' ? '' : ' '}
-          <span className={styles.fraction}>{fraction}</span>
-        </>
-      )}
-      {unit ? <span className={styles.unit}>{units}</span> : null}
-    </span>
-  );
-};
-
-/** `14 3/8` → ['14', '3/8']; `3/8` → ['', '3/8']; `−3/8` → ['−', '3/8']; `14` → ['14', '']. */
-export const splitFraction = (text: string): readonly [string, string] => {
-  const match = /^(.*?)\s*(\d+\/\d+)$/.exec(text);
-  return match ? [match[1] ?? '', match[2] ?? ''] : [text, ''];
-};
+/** A length as a figure, the other unit a hover away. Fractions stand on the line, as on a drawing: `14 3/8`. */
+export const Length = ({ mm, units, unit = false }: LengthProps) => (
+  <span className={styles.figure} title={formatLengthUnit(mm, units === 'in' ? 'mm' : 'in')}>
+    {formatLength(mm, units)}
+    {unit ? <span className={styles.unit}>{units}</span> : null}
+  </span>
+);
 
 /** A mass in the reader's units. */
 export const Mass = ({ kg, units }: { readonly kg: number; readonly units: LengthUnits }) => (

@@ -75,7 +75,7 @@ export const GearRow = ({ gear, choices }: GearRowProps) => {
           }
         />
       </td>
-      <td>
+      <td className={styles.stowed}>
         <ChoiceField
           bare
           label={`Where ${gear.name} is stowed`}

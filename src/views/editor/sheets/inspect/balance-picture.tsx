@@ -33,8 +33,9 @@ const Plan = ({ wheels, cases }: { readonly wheels: Wheels; readonly cases: read
   return (
     <DrawingBoard
       label="The centre of gravity of each loading case between the wheels, forward up"
-      from={[-halfTrack - 300, rearX - 500]}
-      to={[halfTrack + 300, frontX + 500]}
+      from={[-halfTrack - TIRE[0], rearX - TIRE[1]]}
+      to={[halfTrack + TIRE[0], frontX + TIRE[1]]}
+      margin={[8, 8, 8, 8]}
       tallest={280}
     >
       {(text) => (

@@ -21,12 +21,12 @@ interface PartProps {
 const Figure = ({ part, row }: PartProps) => {
   const units = useUnits();
   const { length, width } = part.panel;
-  const pad = Math.max(length, width) * 0.1;
   return (
     <DrawingBoard
       label={`${part.mark}, ${row.name}, seen on face a`}
-      from={[-pad, -pad * 1.6]}
-      to={[length + pad * 2.4, width + pad * 0.5]}
+      from={[0, 0]}
+      to={[length, width]}
+      margin={[12, 42, 84, 8]}
       tallest={230}
     >
       {(text) => (

@@ -40,8 +40,9 @@ export const PlanDrawing = ({ present }: PlanDrawingProps) => {
   return (
     <DrawingBoard
       label="Plan of the cargo space, forward up"
-      from={[-widest - 120, first.xMm - 120]}
-      to={[widest + 240, last.xMm + 60]}
+      from={[-widest, first.xMm]}
+      to={[widest, last.xMm]}
+      margin={[34, 34, 88, 12]}
       tallest={340}
     >
       {(text) => (
@@ -91,8 +92,8 @@ export const PlanDrawing = ({ present }: PlanDrawingProps) => {
               // biome-ignore lint/a11y/noStaticElementInteractions: the chips above do the same by keyboard
               <g key={station.id} style={{ cursor: 'pointer' }} onClick={() => showStation(station.id)}>
                 <line
-                  x1={-widest - 30}
-                  x2={widest + 30}
+                  x1={-widest - text * 0.8}
+                  x2={widest + text * 0.8}
                   y1={-station.xMm}
                   y2={-station.xMm}
                   stroke={chosen ? 'var(--petrol)' : 'var(--line-2)'}
@@ -100,15 +101,15 @@ export const PlanDrawing = ({ present }: PlanDrawingProps) => {
                   vectorEffect="non-scaling-stroke"
                 />
                 <line
-                  x1={-widest - 30}
-                  x2={widest + 30}
+                  x1={-widest - text * 0.8}
+                  x2={widest + text * 0.8}
                   y1={-station.xMm}
                   y2={-station.xMm}
                   stroke="transparent"
-                  strokeWidth={24}
+                  strokeWidth={text * 1.2}
                 />
                 <text
-                  x={-widest - 45}
+                  x={-widest - text * 1.1}
                   y={-station.xMm + text * 0.35}
                   fontSize={text}
                   textAnchor="end"
@@ -120,7 +121,13 @@ export const PlanDrawing = ({ present }: PlanDrawingProps) => {
               </g>
             );
           })}
-          <Dimension from={[widest, first.xMm]} to={[widest, last.xMm]} offset={-80} text={text} units={units} />
+          <Dimension
+            from={[widest, first.xMm]}
+            to={[widest, last.xMm]}
+            offset={-text * 1.8}
+            text={text}
+            units={units}
+          />
           <text x={0} y={-first.xMm + text * 1.6} fontSize={text * 0.9} textAnchor="middle" fill="var(--ink-2)">
             hatch sill
           </text>

@@ -21,12 +21,14 @@ interface PointHandleProps {
   readonly side: Side;
   readonly row: number;
   readonly held: boolean;
+  /** mm that stand for one line of text on screen. */
+  readonly text: number;
 }
 
 const roundMm = (mm: number): number => Math.round(mm);
 
 /** A point that can be dragged; the table beside the drawing does the same by keyboard. */
-const PointHandle = ({ station, side, row, held }: PointHandleProps) => {
+const PointHandle = ({ station, side, row, held, text }: PointHandleProps) => {
   const { beginGesture, previewGesture, commitGesture, cancelGesture } = useEditorParts((editor) => ({
     beginGesture: editor.beginGesture,
     previewGesture: editor.previewGesture,
@@ -53,7 +55,7 @@ const PointHandle = ({ station, side, row, held }: PointHandleProps) => {
     <circle
       cx={across(side, point[0])}
       cy={-point[1]}
-      r={held ? 13 : 9}
+      r={held ? text * 0.42 : text * 0.3}
       fill={held ? 'var(--petrol)' : 'var(--sheet)'}
       stroke="var(--petrol)"
       strokeWidth={2}
@@ -139,8 +141,9 @@ export const SectionDrawing = ({ station }: { readonly station: Station }) => {
   return (
     <DrawingBoard
       label={`Section at ${station.id}, seen from the rear`}
-      from={[around.left - 130, Math.min(0, around.low) - 110]}
-      to={[around.right + 190, around.high + 50]}
+      from={[around.left, Math.min(0, around.low)]}
+      to={[around.right, around.high]}
+      margin={[14, 44, 84, 14]}
       tallest={330}
     >
       {(text) => (
@@ -174,14 +177,14 @@ export const SectionDrawing = ({ station }: { readonly station: Station }) => {
           <Dimension
             from={[around.left, around.low]}
             to={[around.right, around.low]}
-            offset={-70}
+            offset={-text * 1.7}
             text={text}
             units={units}
           />
           <Dimension
             from={[around.right, around.low]}
             to={[around.right, around.high]}
-            offset={-70}
+            offset={-text * 1.7}
             text={text}
             units={units}
           />
@@ -194,6 +197,7 @@ export const SectionDrawing = ({ station }: { readonly station: Station }) => {
                 side={side}
                 row={i}
                 held={row === i}
+                text={text}
               />
             )),
           )}

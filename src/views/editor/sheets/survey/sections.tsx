@@ -1,6 +1,7 @@
 import { addSurveyItem, changeSurveyItem, removeSurveyItem, type Station } from '../../../../design/index.ts';
 import { Button, Length, LengthField, Row, Table, ToggleChip, tableStyles } from '../../parts/index.ts';
 import { useAdd } from '../../state/use-add.ts';
+import { useDesk } from '../../state/use-desk.ts';
 import { useEditor } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
 import styles from '../sheet.module.css';
@@ -140,6 +141,7 @@ const StationBar = ({ stations, present }: { readonly stations: readonly Station
 };
 
 const FirstStation = () => {
+  const lay = useDesk((desk) => desk.lay);
   const edit = useEditor((editor) => editor.edit);
   return (
     <div className={styles.first}>
@@ -161,6 +163,7 @@ const FirstStation = () => {
         Add two stations to start from
       </Button>
       <p className={styles.soft}>They hold start values of a plain box. Overwrite every one of them with your tape.</p>
+      <Button onClick={() => lay({ kind: 'designs' })}>Look at a demo design, or open one of yours…</Button>
     </div>
   );
 };

@@ -1,0 +1,18 @@
+import type { FitOut } from '../../../src/fitout/index.ts';
+
+/** A fit-out of nothing, for tests that are not about the cabinet. */
+export const NO_FIT_OUT: FitOut = {
+  carcasses: [],
+  openings: [],
+  panels: [],
+  bodies: [],
+  movers: [],
+  masses: [],
+  hardware: [],
+  devices: [],
+  rooms: [],
+  gear: [],
+  problems: [],
+};
+
+export const solveNothing = (): FitOut => NO_FIT_OUT;
