@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { addGear, changeCarcass, type Design, duplicateCarcass, type Gear, placeGear } from '../../src/design/index.ts';
+import {
+  addGear,
+  changeCarcass,
+  type Design,
+  divideOpening,
+  duplicateCarcass,
+  type Gear,
+  placeGear,
+  setPartSize,
+} from '../../src/design/index.ts';
 import { findWaysOut, openStops } from '../../src/inspection/index.ts';
 import { inspector, oneCarcass } from './solved.ts';
 
@@ -118,6 +127,30 @@ describe('findWaysOut', () => {
     const [high] = openStops(tall.inspection).filter(({ rule }) => rule === 'gear-in-room');
     expect(high?.waysOut.map(({ kind }) => kind)).toEqual(['grow-carcass']);
     expect(high?.waysOut[0]?.facts).toMatchObject({ size: 'height' });
+  });
+
+  test('of fixed rows that want too much the largest is given what is left', () => {
+    // 500 less two boards of 17.7 and one divider leave 446.9 for rows of 150 and 350.
+    const made = oneCarcass(-300);
+    const opening = made.cabinet.carcasses[0]?.opening.id;
+    if (!opening) throw new Error('no opening');
+    const divided = divideOpening(made, opening, 'rows', 2);
+    const tooMuch = [150, 350].reduce(
+      (design, mm, i) => setPartSize(design, opening, i, { rule: 'fixed', mm }),
+      divided,
+    );
+    const { look, inspection } = tryOut(tooMuch);
+    const [stop] = openStops(inspection);
+    expect(stop).toMatchObject({
+      rule: 'cabinet-solves',
+      parts: [opening],
+      facts: { code: 'rules-fight', axis: 'up' },
+    });
+    // A higher carcass would leave fixed rows with room that nobody takes, which is a stop again.
+    expect(stop?.waysOut.map(({ kind }) => kind)).toEqual(['share-part']);
+    expect(openStops(look(stop?.waysOut[0]?.design ?? tooMuch))).toEqual([]);
+    const rows = stop?.waysOut[0]?.design.cabinet.carcasses[0]?.opening.content;
+    expect(rows?.kind === 'divided' && rows.parts.map(({ size }) => size.rule)).toEqual(['fixed', 'share']);
   });
 
   test('nothing is offered for what only a person can decide, and the inspection stays as it was', () => {

@@ -44,7 +44,7 @@ describe('fit', () => {
   test('into the trim, touching it, near it, too near to tell', () => {
     expect(said(boxes(block([900, 610, 600])), 'body-in-space')).toEqual({
       title: 'Left carcass reaches 10 mm out of the cargo space',
-      detail: 'Nearest is left side; 6 mm is wanted. The gap is known to ± 5.4 mm.',
+      detail: 'Furthest in the way is left side; 6 mm is wanted. The gap is known to ± 5.4 mm.',
       valueText: '−10 mm',
       limitText: 'of 6 mm',
     });

@@ -7,6 +7,7 @@ export const WAY_KINDS = [
   'move-gear',
   'turn-gear',
   'let-slide-be-chosen',
+  'share-part',
   'move-carcass',
   'grow-opening',
   'shrink-carcass',

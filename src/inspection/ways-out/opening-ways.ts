@@ -102,6 +102,22 @@ const freedChoice = (design: Design, id: NodeId): readonly Candidate[] => {
   return [{ kind: 'let-slide-be-chosen', facts: { opening: id }, design: freed, change: 0, group: null }];
 };
 
+/** Of fixed rows or columns that want more than there is, the largest ones in turn given what the others leave. */
+const sharedPart = (design: Design, id: NodeId, axis: Axis): readonly Candidate[] => {
+  const content = findOpening(design, id)?.opening.content;
+  if (content?.kind !== 'divided' || ALONG[content.along] !== axis) return [];
+  return content.parts
+    .flatMap(({ size, opening }, index) => (size.rule === 'fixed' ? [{ mm: size.mm, opening, index }] : []))
+    .toSorted((a, b) => b.mm - a.mm || a.index - b.index)
+    .map(({ opening, index }, change) => ({
+      kind: 'share-part',
+      facts: { opening: opening.id },
+      design: setPartSize(design, id, index, { rule: 'share', weight: 1 }),
+      change,
+      group: 'share-part',
+    }));
+};
+
 /** What may let a part of the cabinet be solved: its own choices given up, its row or column or its carcass made larger. */
 export const solvingWays: WayFinder = (finding, design) => {
   const id = openingId(design, finding.parts[0]);
@@ -109,7 +125,11 @@ export const solvingWays: WayFinder = (finding, design) => {
   const axis = axisOf(finding);
   if (axis === null || finding.facts.sized !== 'yes') return freedChoice(design, id);
   const mm = roundedUp(finding.limit - finding.value, design.units);
-  return [...freedChoice(design, id), ...(mm > 0 ? grown(design, id, axis, finding.value, mm) : [])];
+  return [
+    ...freedChoice(design, id),
+    ...sharedPart(design, id, axis),
+    ...(mm > 0 ? grown(design, id, axis, finding.value, mm) : []),
+  ];
 };
 
 /** The opening of gear that does not fit, made larger by what is lacking. */

@@ -22,9 +22,8 @@ const doubt = (finding: Finding, speech: Speech): string => {
 const nearest = (finding: Finding, speech: Speech): string => {
   const body = factText(finding, 'bodyName');
   const subject = partName(finding, 0, speech);
-  return body === '' || body === subject
-    ? sentence(wanted(finding, speech))
-    : `Nearest is ${body}; ${wanted(finding, speech)}`;
+  if (body === '' || body === subject) return sentence(wanted(finding, speech));
+  return `${finding.value < 0 ? 'Furthest in the way' : 'Nearest'} is ${body}; ${wanted(finding, speech)}`;
 };
 
 const gapDetail = (finding: Finding, speech: Speech): string => `${nearest(finding, speech)}.${doubt(finding, speech)}`;

@@ -6,6 +6,12 @@ const WAY_OUT_OF: Readonly<Record<string, string>> = {
   up: 'above',
 };
 
+const SPARE_ON: Readonly<Record<string, string>> = {
+  across: 'on each side',
+  deep: 'before and behind it',
+  up: 'above it',
+};
+
 export const sayGearInRoom: SayRule = (finding, speech) => {
   const [gear, opening] = [factText(finding, 'gear'), partName(finding, 1, speech)];
   const axis = WAY_OUT_OF[factText(finding, 'axis')] ?? '';
@@ -18,7 +24,7 @@ export const sayGearInRoom: SayRule = (finding, speech) => {
       }
     : {
         title: sentence(`${gear} has ${speech.length(finding.value)} to spare in ${opening}`),
-        detail: `${speech.length(finding.limit)} is wanted ${axis} on each side, for hands and for a bag that is full.`,
+        detail: `${speech.length(finding.limit)} is wanted ${SPARE_ON[factText(finding, 'axis')] ?? 'round it'}, for hands and for a bag that is full.`,
       };
 };
 
