@@ -1,0 +1,430 @@
+import { CROSSCUT, CutNode, copyNode, PART, REST, RIPPED, SPARE } from './cut-node.ts';
+import { stripFor } from './guard.ts';
+import type { Piece, Problem, SheetKind } from './problem.ts';
+
+/**
+ * All opened sheets as cut trees, with the list of usable rests, and a journal that takes a whole turn back. Every
+ * change of a turn goes through here. Hot: nodes are reused, nothing is allocated in a turn once the stores are filled.
+ */
+export class CutForest {
+  readonly problem: Problem;
+  /** Where each piece lies; null while it is left out. */
+  readonly places: (CutNode | null)[];
+  readonly leftOut: number[] = [];
+  leftOutArea = 0;
+  cost = 0;
+  /** Opened sheets of each kind. */
+  readonly opened: number[];
+  /** Usable rests: the nodes, and beside them what the search reads most. */
+  readonly rests: CutNode[] = [];
+  restCount = 0;
+  restLengths = new Float64Array(256);
+  restWidths = new Float64Array(256);
+  restValues = new Float64Array(256);
+  restValue = 0;
+
+  /** A rest shorter or narrower than this holds no piece. */
+  readonly leastLength: number;
+  readonly leastWidth: number;
+  readonly valueScale: number;
+
+  private spare: CutNode | null = null;
+  private turn = 0;
+  private readonly journal: CutNode[] = [];
+  private readonly journalOf: CutNode[] = [];
+  private journalLength = 0;
+  private readonly slotLog: number[] = [];
+  private readonly slotLogOf: CutNode[] = [];
+  private slotLogLength = 0;
+  private readonly placeLog: number[] = [];
+  private readonly placeLogOf: (CutNode | null)[] = [];
+  private placeLogLength = 0;
+  private readonly created: CutNode[] = [];
+  private savedSpare: CutNode | null = null;
+  private savedRestCount = 0;
+  private savedRestValue = 0;
+  private savedCost = 0;
+  private savedLeftOutArea = 0;
+  private savedLeftOutLength = 0;
+  private readonly savedLeftOut: number[] = [];
+  private readonly savedOpened: number[];
+
+  constructor(problem: Problem) {
+    this.problem = problem;
+    this.places = problem.pieces.map(() => null);
+    this.opened = problem.sheets.map(() => 0);
+    this.savedOpened = problem.sheets.map(() => 0);
+    for (let i = 0; i < problem.pieces.length; i++) {
+      this.leftOut.push(i);
+      this.leftOutArea += (problem.pieces[i] as Piece).area;
+    }
+    this.leastLength = Math.min(
+      ...problem.pieces.map((p) => Math.min(p.straight ? p.length : Infinity, p.turned ? p.width : Infinity)),
+    );
+    this.leastWidth = Math.min(
+      ...problem.pieces.map((p) => Math.min(p.straight ? p.width : Infinity, p.turned ? p.length : Infinity)),
+    );
+    this.valueScale = 1 / Math.max(...problem.sheets.map((sheet) => sheet.area));
+  }
+
+  /** Worth of a rest: more than proportional to its area, so that one large rest beats two small ones. */
+  worth(length: number, width: number): number {
+    if (length < this.leastLength || width < this.leastWidth) return 0;
+    const share = length * width * this.valueScale;
+    return share * Math.sqrt(share);
+  }
+
+  begin(): void {
+    this.turn++;
+    this.journalLength = 0;
+    this.slotLogLength = 0;
+    this.placeLogLength = 0;
+    this.created.length = 0;
+    this.savedSpare = this.spare;
+    this.savedRestCount = this.restCount;
+    this.savedRestValue = this.restValue;
+    this.savedCost = this.cost;
+    this.savedLeftOutArea = this.leftOutArea;
+    this.savedLeftOutLength = this.leftOut.length;
+    for (let i = 0; i < this.leftOut.length; i++) this.savedLeftOut[i] = this.leftOut[i] as number;
+    for (let i = 0; i < this.opened.length; i++) this.savedOpened[i] = this.opened[i] as number;
+  }
+
+  /** Takes back everything since `begin`. */
+  undo(): void {
+    for (let i = 0; i < this.journalLength; i++) copyNode(this.journal[i] as CutNode, this.journalOf[i] as CutNode);
+    this.spare = this.savedSpare;
+    for (const node of this.created) {
+      node.kind = SPARE;
+      node.next = this.spare;
+      this.spare = node;
+    }
+    this.restCount = this.savedRestCount;
+    this.restValue = this.savedRestValue;
+    for (let i = this.slotLogLength - 1; i >= 0; i--) {
+      this.rests[this.slotLog[i] as number] = this.slotLogOf[i] as CutNode;
+    }
+    for (let i = 0; i < this.slotLogLength; i++) {
+      const slot = this.slotLog[i] as number;
+      if (slot >= this.restCount) continue;
+      const node = this.rests[slot] as CutNode;
+      node.slot = slot;
+      this.writeRest(slot, node);
+    }
+    for (let i = this.placeLogLength - 1; i >= 0; i--) {
+      this.places[this.placeLog[i] as number] = this.placeLogOf[i] as CutNode | null;
+    }
+    this.cost = this.savedCost;
+    this.leftOutArea = this.savedLeftOutArea;
+    this.leftOut.length = this.savedLeftOutLength;
+    for (let i = 0; i < this.savedLeftOutLength; i++) this.leftOut[i] = this.savedLeftOut[i] as number;
+    for (let i = 0; i < this.opened.length; i++) this.opened[i] = this.savedOpened[i] as number;
+  }
+
+  private touch(node: CutNode): void {
+    if (node.stamp === this.turn) return;
+    node.stamp = this.turn;
+    let entry = this.journal[this.journalLength];
+    if (entry === undefined) {
+      entry = new CutNode();
+      this.journal.push(entry);
+    }
+    copyNode(node, entry);
+    this.journalOf[this.journalLength++] = node;
+  }
+
+  /** A node out of the store; for builders of trees, which fill in every field. */
+  take(): CutNode {
+    const node = this.spare;
+    if (node === null) {
+      const fresh = new CutNode();
+      fresh.stamp = this.turn;
+      this.created.push(fresh);
+      return fresh;
+    }
+    this.touch(node);
+    this.spare = node.next;
+    // A node that came back by undo still remembers its last place.
+    node.next = null;
+    node.parent = null;
+    node.first = null;
+    node.previous = null;
+    return node;
+  }
+
+  private give(node: CutNode): void {
+    this.touch(node);
+    node.kind = SPARE;
+    node.parent = null;
+    node.first = null;
+    node.previous = null;
+    node.next = this.spare;
+    this.spare = node;
+  }
+
+  setPlace(piece: number, node: CutNode | null): void {
+    this.placeLog[this.placeLogLength] = piece;
+    this.placeLogOf[this.placeLogLength++] = this.places[piece] as CutNode | null;
+    this.places[piece] = node;
+  }
+
+  private logSlot(slot: number): void {
+    const node = this.rests[slot];
+    if (node === undefined) return;
+    this.slotLog[this.slotLogLength] = slot;
+    this.slotLogOf[this.slotLogLength++] = node;
+  }
+
+  private writeRest(slot: number, node: CutNode): void {
+    this.restLengths[slot] = node.length;
+    this.restWidths[slot] = node.width;
+    this.restValues[slot] = this.worth(node.length, node.width);
+  }
+
+  /** Lists a rest if a piece could stand in it. */
+  list(node: CutNode): void {
+    if (node.level > this.problem.stages) return;
+    const worth = this.worth(node.length, node.width);
+    if (worth === 0) return;
+    const slot = this.restCount++;
+    if (slot >= this.restLengths.length) this.grow();
+    this.logSlot(slot);
+    this.rests[slot] = node;
+    this.touch(node);
+    node.slot = slot;
+    this.restLengths[slot] = node.length;
+    this.restWidths[slot] = node.width;
+    this.restValues[slot] = worth;
+    this.restValue += worth;
+  }
+
+  private unlist(node: CutNode): void {
+    const slot = node.slot;
+    if (slot < 0) return;
+    this.touch(node);
+    node.slot = -1;
+    this.restValue -= this.restValues[slot] as number;
+    const last = --this.restCount;
+    this.logSlot(last);
+    if (slot === last) return;
+    this.logSlot(slot);
+    const moved = this.rests[last] as CutNode;
+    this.touch(moved);
+    moved.slot = slot;
+    this.rests[slot] = moved;
+    this.restLengths[slot] = this.restLengths[last] as number;
+    this.restWidths[slot] = this.restWidths[last] as number;
+    this.restValues[slot] = this.restValues[last] as number;
+  }
+
+  private grow(): void {
+    const doubled = (from: Float64Array): Float64Array<ArrayBuffer> => {
+      const to = new Float64Array(from.length * 2);
+      to.set(from);
+      return to;
+    };
+    this.restLengths = doubled(this.restLengths);
+    this.restWidths = doubled(this.restWidths);
+    this.restValues = doubled(this.restValues);
+  }
+
+  /** Opens a sheet of this kind; gives its whole as one rest. */
+  open(kind: number): CutNode {
+    const sheet = this.problem.sheets[kind] as SheetKind;
+    const node = this.take();
+    node.kind = REST;
+    node.length = sheet.length;
+    node.width = sheet.width;
+    node.level = 0;
+    node.subject = kind;
+    node.slot = -1;
+    this.opened[kind] = (this.opened[kind] as number) + 1;
+    this.cost += sheet.price;
+    this.list(node);
+    return node;
+  }
+
+  private close(root: CutNode): void {
+    const kind = root.subject;
+    this.opened[kind] = (this.opened[kind] as number) - 1;
+    this.cost -= (this.problem.sheets[kind] as SheetKind).price;
+    this.unlist(root);
+    this.give(root);
+  }
+
+  /** Puts the piece into the rest, the two cuts in the order asked for. */
+  insert(piece: number, rest: CutNode, turned: boolean, crosscutFirst: boolean): void {
+    const { length, width, area } = this.problem.pieces[piece] as Piece;
+    const along = turned ? width : length;
+    const across = turned ? length : width;
+    this.unlist(rest);
+    let node = crosscutFirst ? this.part(rest, CROSSCUT, along) : this.part(rest, RIPPED, across);
+    node = crosscutFirst ? this.part(node, RIPPED, across) : this.part(node, CROSSCUT, along);
+    // Out of a strip that had to be wider than the piece, one more cut.
+    if (along < node.length) node = this.split(node, CROSSCUT, along);
+    if (across < node.width) node = this.split(node, RIPPED, across);
+    this.touch(node);
+    node.kind = PART;
+    // A part as large as its sheet still has to say which sheet it is: a sheet always keeps a node of its own.
+    if (node.parent === null) node = this.child(node);
+    node.subject = piece;
+    node.turned = turned;
+    this.setPlace(piece, node);
+    this.leftOutArea -= area;
+  }
+
+  /** Cuts off the strip that this piece needs; the rest itself where it is no larger. */
+  private part(rest: CutNode, kind: number, size: number): CutNode {
+    const strip = stripFor(this.problem.limits, rest, kind, size);
+    return strip < (kind === CROSSCUT ? rest.length : rest.width) ? this.split(rest, kind, strip) : rest;
+  }
+
+  /** Gives the whole sheet one child of its own size. */
+  private child(root: CutNode): CutNode {
+    const node = this.take();
+    root.kind = RIPPED;
+    node.kind = PART;
+    node.length = root.length;
+    node.width = root.width;
+    node.level = 0;
+    node.slot = -1;
+    node.parent = root;
+    node.first = null;
+    node.previous = null;
+    node.next = null;
+    root.first = node;
+    return node;
+  }
+
+  /** Cuts a strip of this size off an unlisted rest; gives the strip, lists what remains. */
+  private split(rest: CutNode, kind: number, size: number): CutNode {
+    this.touch(rest);
+    const strip = this.take();
+    strip.kind = REST;
+    strip.subject = -1;
+    strip.slot = -1;
+    strip.first = null;
+    const parent = rest.parent;
+    let remaining = rest;
+    if (parent !== null && parent.kind === kind) {
+      strip.level = rest.level;
+      this.touch(parent);
+      this.link(strip, parent);
+    } else {
+      remaining = this.take();
+      remaining.kind = REST;
+      remaining.subject = -1;
+      remaining.slot = -1;
+      remaining.first = null;
+      remaining.length = rest.length;
+      remaining.width = rest.width;
+      remaining.level = strip.level = rest.level + 1;
+      rest.kind = kind;
+      rest.first = null;
+      this.link(remaining, rest);
+      this.link(strip, rest);
+    }
+    if (kind === CROSSCUT) {
+      strip.length = size;
+      strip.width = remaining.width;
+      remaining.length -= size;
+    } else {
+      strip.width = size;
+      strip.length = remaining.length;
+      remaining.width -= size;
+    }
+    this.list(remaining);
+    return strip;
+  }
+
+  link(node: CutNode, parent: CutNode): void {
+    const first = parent.first;
+    node.parent = parent;
+    node.previous = null;
+    node.next = first;
+    if (first !== null) {
+      this.touch(first);
+      first.previous = node;
+    }
+    parent.first = node;
+  }
+
+  private unlink(node: CutNode): void {
+    const { parent, previous, next } = node;
+    if (previous !== null) {
+      this.touch(previous);
+      previous.next = next;
+    } else if (parent !== null) {
+      this.touch(parent);
+      parent.first = next;
+    }
+    if (next !== null) {
+      this.touch(next);
+      next.previous = previous;
+    }
+  }
+
+  /** Empties the rectangle: all its pieces are left out, it becomes a rest and joins the rest beside it. */
+  clear(node: CutNode): void {
+    this.unlist(node);
+    this.empty(node);
+    this.settle(node);
+  }
+
+  private empty(node: CutNode): void {
+    if (node.kind === PART) {
+      const piece = node.subject;
+      this.setPlace(piece, null);
+      this.leftOut.push(piece);
+      this.leftOutArea += (this.problem.pieces[piece] as Piece).area;
+      this.touch(node);
+      node.subject = -1;
+    } else {
+      this.unlist(node);
+      let child = node.first;
+      while (child !== null) {
+        const next: CutNode | null = child.next;
+        this.empty(child);
+        this.give(child);
+        child = next;
+      }
+      this.touch(node);
+      node.first = null;
+    }
+    node.kind = REST;
+  }
+
+  private settle(cleared: CutNode): void {
+    let node = cleared;
+    for (;;) {
+      const parent = node.parent;
+      if (parent === null) {
+        this.close(node);
+        return;
+      }
+      let other = parent.first;
+      let beside: CutNode | null = null;
+      let children = 0;
+      while (other !== null) {
+        children++;
+        if (other !== node && other.kind === REST) beside = other;
+        other = other.next;
+      }
+      if (beside !== null) {
+        this.unlist(beside);
+        if (parent.kind === CROSSCUT) node.length += beside.length;
+        else node.width += beside.width;
+        this.unlink(beside);
+        this.give(beside);
+        children--;
+      }
+      if (children > 1) break;
+      this.give(node);
+      this.touch(parent);
+      parent.first = null;
+      parent.kind = REST;
+      node = parent;
+    }
+    this.list(node);
+  }
+}

@@ -1,0 +1,182 @@
+import { CutForest } from './cut-forest.ts';
+import type { CutNode } from './cut-node.ts';
+import { loadSolution } from './load.ts';
+import { Place } from './place.ts';
+import type { Piece, Problem, SheetKind } from './problem.ts';
+import { pieceOrders, recreate, sortByKey } from './recreate.ts';
+import { ruin } from './ruin.ts';
+import { SearchRandom } from './search-random.ts';
+import { SETTINGS, type SearchSettings } from './settings.ts';
+import { readSolution, rootOf, type Solution } from './solution.ts';
+
+/** Prices differ by more than rounding: a cheaper layout costs less by at least this share. */
+const STRICTLY_LESS = 1 - 2 ** -40;
+const STRICTLY_MORE = 1 + 2 ** -40;
+
+/**
+ * Goal-driven ruin and recreate: with the best layout in hand, every turn works under a limit just below its price.
+ * What does not fit stays out, and the area left out, then the worth of the rests, decides whether a turn is kept.
+ * When nothing is left out any more, a cheaper layout is found and the limit falls.
+ */
+export class Search {
+  readonly forest: CutForest;
+  best: Solution;
+  turns = 0;
+  private bestLeftOutArea = Number.POSITIVE_INFINITY;
+  private limit = Number.POSITIVE_INFINITY;
+  private tidying = false;
+  private bestRest = 0;
+  private current = 0;
+  private at = 0;
+  private readonly settings: SearchSettings;
+  private readonly random: SearchRandom;
+  private readonly orders: readonly Float64Array[];
+  private readonly orderSum: number;
+  private readonly memory: Float64Array;
+  private readonly smallest: number;
+  private readonly place = new Place();
+
+  constructor(problem: Problem, seed: number, settings: SearchSettings = SETTINGS) {
+    this.forest = new CutForest(problem);
+    this.settings = settings;
+    this.random = new SearchRandom(seed);
+    this.orders = pieceOrders(problem);
+    this.orderSum = settings.orders.reduce((sum, share) => sum + share, 0);
+    this.memory = new Float64Array(settings.memory);
+    this.smallest = problem.pieces.reduce((least, { area }) => Math.min(least, area), Number.POSITIVE_INFINITY);
+    this.best = readSolution(this.forest);
+  }
+
+  /** Fills an empty forest by one greedy run in the numbered order; gives the layout. */
+  fill(order: number): Solution {
+    const { forest } = this;
+    forest.begin();
+    for (const node of forest.places) if (node !== null) forest.clear(rootOf(node));
+    sortByKey(forest.leftOut, this.orders[order] as Float64Array);
+    recreate(forest, Number.POSITIVE_INFINITY, 0, this.random, this.place);
+    this.keepIfBetter();
+    return this.best;
+  }
+
+  /** Goes on from a layout, below its price. */
+  start(solution: Solution): void {
+    loadSolution(this.forest, solution);
+    this.best = solution;
+    this.bestLeftOutArea = this.forest.leftOutArea;
+    this.tighten();
+  }
+
+  /** Goes on from a layout at its price, for larger rests. */
+  startTidying(solution: Solution): void {
+    loadSolution(this.forest, solution);
+    this.best = solution;
+    this.bestLeftOutArea = this.forest.leftOutArea;
+    this.bestRest = this.largestRest();
+    this.tidying = true;
+    this.limit = this.best.cost * STRICTLY_MORE;
+    this.remember();
+  }
+
+  private keepIfBetter(): boolean {
+    const { leftOutArea, cost } = this.forest;
+    const more = leftOutArea < this.bestLeftOutArea;
+    const cheaper = leftOutArea === this.bestLeftOutArea && cost < this.best.cost * STRICTLY_LESS;
+    if (!more && !cheaper && !(this.tidying && this.isTidier())) return false;
+    this.bestLeftOutArea = leftOutArea;
+    this.best = readSolution(this.forest);
+    return true;
+  }
+
+  /** Sets the limit below the best price and closes the emptiest sheets until it holds. */
+  private tighten(): void {
+    const { forest } = this;
+    // While stock is short, fitting more in comes before the price.
+    this.limit = this.bestLeftOutArea > 0 ? Number.POSITIVE_INFINITY : this.best.cost * STRICTLY_LESS;
+    forest.begin();
+    while (forest.cost > this.limit) {
+      const emptiest = this.emptiestSheet();
+      if (emptiest === null) break;
+      forest.clear(emptiest);
+    }
+    this.remember();
+  }
+
+  private remember(): void {
+    this.current = this.measure();
+    this.memory.fill(this.current);
+  }
+
+  private largestRest(): number {
+    const { restCount, restLengths, restWidths } = this.forest;
+    let largest = 0;
+    for (let i = 0; i < restCount; i++) {
+      largest = Math.max(largest, (restLengths[i] as number) * (restWidths[i] as number));
+    }
+    return largest;
+  }
+
+  private isTidier(): boolean {
+    if (this.forest.leftOutArea > this.bestLeftOutArea || this.forest.cost > this.best.cost * STRICTLY_MORE)
+      return false;
+    const largest = this.largestRest();
+    if (largest <= this.bestRest) return false;
+    this.bestRest = largest;
+    return true;
+  }
+
+  /** The priced sheet with the least parts for its price. */
+  private emptiestSheet(): CutNode | null {
+    const { forest } = this;
+    const areas = new Map<CutNode, number>();
+    forest.places.forEach((node, number) => {
+      if (node === null) return;
+      const root = rootOf(node);
+      areas.set(root, (areas.get(root) ?? 0) + (forest.problem.pieces[number] as Piece).area);
+    });
+    let emptiest: CutNode | null = null;
+    let least = Number.POSITIVE_INFINITY;
+    for (const [root, area] of areas) {
+      const { price } = forest.problem.sheets[root.subject] as SheetKind;
+      if (price > 0 && area / price < least) {
+        least = area / price;
+        emptiest = root;
+      }
+    }
+    return emptiest;
+  }
+
+  private measure(): number {
+    const { leftOutArea, restValue } = this.forest;
+    // The worth of the rests only ever decides between layouts that leave the same area out.
+    return leftOutArea - (this.smallest * restValue) / (restValue + 1);
+  }
+
+  private pickOrder(): Float64Array {
+    let ticket = this.random.next() * this.orderSum;
+    let order = 0;
+    for (; order < this.orders.length - 1; order++) {
+      ticket -= this.settings.orders[order] as number;
+      if (ticket < 0) break;
+    }
+    return this.orders[order] as Float64Array;
+  }
+
+  /** One turn; true when it found a better layout. */
+  turn(): boolean {
+    const { forest } = this;
+    this.turns++;
+    forest.begin();
+    ruin(forest, this.settings, this.random);
+    sortByKey(forest.leftOut, this.pickOrder());
+    recreate(forest, this.limit, this.settings.blink, this.random, this.place);
+    const measured = this.measure();
+    const before = this.memory[this.at] as number;
+    if (measured <= this.current || measured <= before) this.current = measured;
+    else forest.undo();
+    if (this.current < before) this.memory[this.at] = this.current;
+    this.at = (this.at + 1) % this.memory.length;
+    if (forest.leftOutArea > this.bestLeftOutArea || !this.keepIfBetter()) return false;
+    if (!this.tidying) this.tighten();
+    return true;
+  }
+}
