@@ -4,6 +4,7 @@ import { Button, useTheme } from '../parts/index.ts';
 import { useBench } from '../state/bench.ts';
 import { EditorContext, useEditorParts, useEditorStore } from '../state/use-editor.ts';
 import styles from './bay.module.css';
+import { bayFitOut } from './bay-fit-out.ts';
 import { type CutAway, keptOf } from './cut-away.ts';
 import { frontOf } from './marks/front.ts';
 import { FeelerTag } from './overlay/feeler-tag.tsx';
@@ -32,7 +33,7 @@ const DrawnBay = () => {
   const { catalog } = useBench();
   const theme = useTheme().shown;
   const { fitOut, judgedSpace, surveyed } = useEditorParts((state) => ({
-    fitOut: state.fitOut,
+    fitOut: bayFitOut(state.fitOut),
     judgedSpace: state.judgement?.space,
     surveyed: state.history.design.survey.stations.length > 0,
   }));

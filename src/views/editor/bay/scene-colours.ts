@@ -6,6 +6,8 @@ export interface SceneColours {
   readonly wallShare: number;
   readonly floor: string;
   readonly obstacle: string;
+  readonly closure: string;
+  readonly closureShare: number;
   readonly ink: string;
   readonly inkShare: number;
   readonly petrol: string;
@@ -24,7 +26,9 @@ const LIGHT: SceneColours = {
   wall: '#cfc6b2',
   wallShare: 0.42,
   floor: '#c3b9a4',
-  obstacle: '#a9a395',
+  obstacle: '#b5ae9f',
+  closure: '#c9c2b3',
+  closureShare: 0.5,
   ink: '#2a2216',
   inkShare: 0.62,
   petrol: '#0d5c63',
@@ -44,6 +48,8 @@ const DARK: SceneColours = {
   wallShare: 0.5,
   floor: '#2f3336',
   obstacle: '#4a5157',
+  closure: '#3a4147',
+  closureShare: 0.5,
   ink: '#0a0806',
   inkShare: 0.7,
   petrol: '#63b7b5',

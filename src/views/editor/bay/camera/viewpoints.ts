@@ -32,7 +32,7 @@ const SEATED_EYE_UP = 720;
 /** How far the eyes of a rider on the rear seat are in front of the cargo space, turned round. */
 const SEATED_EYE_AHEAD = 420;
 /** Room round what is looked at, as a share of it. */
-const BORDER = 1.12;
+const BORDER = 1.05;
 
 /** The least distance from which every corner of the box lies inside the picture. */
 export const fittingDistance = (box: Box, camera: CameraState, lens: Lens): number => {
@@ -62,7 +62,7 @@ const PASSES = 4;
 const atTheHatch = (scene: Scene, lens: Lens): CameraState => {
   const { min, max } = scene.room;
   const mouth: Box = { min, max: [min[0] + boxSize(scene.room)[0] / 4, max[1], max[2]] };
-  const target: Vec3 = [min[0] + boxSize(scene.room)[0] / 4, boxMiddle(mouth)[1], min[2] + boxSize(mouth)[2] * 0.45];
+  const target: Vec3 = [min[0] + boxSize(scene.room)[0] / 4, boxMiddle(mouth)[1], min[2] + boxSize(mouth)[2] * 0.55];
   const up = STANDING_EYE_UP - scene.floorUp - target[2];
   let camera: CameraState = { target, azimuthRad: Math.PI, elevationRad: 0.2, distance: 1 };
   for (let pass = 0; pass < PASSES; pass++) {

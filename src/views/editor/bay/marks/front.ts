@@ -20,8 +20,8 @@ export const panelBox = (panel: Panel): Box => boxAround(panelCorners(panel));
  */
 export const frontOf = (fitOut: FitOut, moverId: string): readonly Panel[] => {
   const panels = fitOut.panels.filter((panel) => panel.mover === moverId);
-  const named = panels.filter((panel) => panel.role === 'front' || panel.role.endsWith('-front'));
-  if (named.length > 0) return named;
+  const front = panels.filter((panel) => panel.role === 'front');
+  if (front.length > 0) return front;
   const mover = fitOut.movers.find((candidate) => candidate.id === moverId);
   if (mover?.motion.kind !== 'slide') return panels;
   const { direction } = mover.motion;

@@ -3,6 +3,7 @@ import type { Vec3 } from '../../../../base/index.ts';
 import type { CargoSpace } from '../../../../envelope/index.ts';
 import type { FitOut, Mover } from '../../../../fitout/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
+import { bayFitOut } from '../bay-fit-out.ts';
 import { closureGrip, gripOf } from '../marks/front.ts';
 import { allMovers, shownShares } from '../motion/all-movers.ts';
 import type { BayTools } from '../pointer/bay-tools.ts';
@@ -23,7 +24,7 @@ const carriedIds = (fitOut: FitOut, mover: Mover): ReadonlySet<string> => {
 /** A ring for every mover; those of what is pointed at or selected show, the others come out when they are tabbed to. */
 export const HandleRings = ({ tools, space, onHold }: HandleRingsProps) => {
   const { fitOut, shares, selection, hover } = useEditorParts((editor) => ({
-    fitOut: editor.fitOut,
+    fitOut: bayFitOut(editor.fitOut),
     shares: editor.shares,
     selection: editor.selection,
     hover: editor.hover,

@@ -4,6 +4,7 @@ import type { Catalog } from '../../../../catalog/index.ts';
 import type { CargoSpace } from '../../../../envelope/index.ts';
 import { Figure } from '../../parts/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
+import { bayFitOut } from '../bay-fit-out.ts';
 import { partFacts } from '../marks/part-facts.ts';
 import styles from './tags.module.css';
 
@@ -21,7 +22,7 @@ const TAG_PX = 220;
 export const HoverTag = ({ at, width, catalog, space }: HoverTagProps) => {
   const { hover, fitOut, design } = useEditorParts((editor) => ({
     hover: editor.hover,
-    fitOut: editor.fitOut,
+    fitOut: bayFitOut(editor.fitOut),
     design: editor.history.design,
   }));
   const facts = useMemo(

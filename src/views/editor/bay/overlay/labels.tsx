@@ -3,6 +3,7 @@ import { boxMiddle, formatMass, HOME, placed, type Vec3 } from '../../../../base
 import { shapeBox } from '../../../../bodies/index.ts';
 import type { CargoSpace } from '../../../../envelope/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
+import { bayFitOut } from '../bay-fit-out.ts';
 import { projected } from '../camera/view.ts';
 import type { Stage } from '../stage.ts';
 import styles from './labels.module.css';
@@ -16,16 +17,22 @@ interface Label {
   readonly point: Vec3;
   readonly mover: string | null;
   readonly chosen: boolean;
+  /** Nobody sees it while its mover is stowed. */
+  readonly shutAway: boolean;
 }
 
 /** From the point up and to the right, as one would pencil it. */
 const OFFSET = [26, -34] as const;
 const LINE_PX = 16;
+/** Out by less than this share, a drawer still hides what is in it. */
+const PEEK = 0.12;
 
 type Editor = Parameters<Parameters<typeof useEditorParts>[0]>[0];
 
 /** Names of what is selected and of first-due gear, each where it stands. */
 const labelsOf = ({ fitOut, selection, gear, units }: LabelSources, space: CargoSpace | null): readonly Label[] => {
+  const shut = new Set(fitOut.rooms.filter((room) => room.keeps === 'closed').map((room) => room.opening as string));
+  const closed = new Set(fitOut.gear.filter((item) => shut.has(item.opening)).map((item) => item.gear as string));
   const names = new Map(gear.map((item) => [item.id as string, item]));
   const ofBodies = fitOut.bodies.flatMap((body): readonly Label[] => {
     if (body.kind === 'panel' || body.kind === 'plug-room' || body.kind === 'hardware') return [];
@@ -33,11 +40,29 @@ const labelsOf = ({ fitOut, selection, gear, units }: LabelSources, space: Cargo
     const chosen = selection.includes(body.id) || selection.includes(body.origin);
     if (!chosen && !item?.firstDue) return [];
     const text = item ? `${item.name}, ${formatMass(item.massKg, units)}` : body.name;
-    return [{ id: body.id, text, point: boxMiddle(shapeBox(body.shape)), mover: body.mover, chosen }];
+    return [
+      {
+        id: body.id,
+        text,
+        point: boxMiddle(shapeBox(body.shape)),
+        mover: body.mover,
+        chosen,
+        shutAway: closed.has(`${body.origin}`),
+      },
+    ];
   });
   const ofVehicle = (space?.bodies ?? []).flatMap((body): readonly Label[] =>
     selection.includes(body.id) || selection.includes(body.origin)
-      ? [{ id: body.id, text: body.name, point: boxMiddle(shapeBox(body.shape)), mover: body.closure, chosen: true }]
+      ? [
+          {
+            id: body.id,
+            text: body.name,
+            point: boxMiddle(shapeBox(body.shape)),
+            mover: body.closure,
+            chosen: true,
+            shutAway: false,
+          },
+        ]
       : [],
   );
   return [...ofBodies, ...ofVehicle];
@@ -54,11 +79,13 @@ const SHIFTED = (group: Element, name: string, value: number): void => group.set
 
 const placeLabels = (svg: SVGSVGElement, stage: Stage, labels: readonly Label[]): void => {
   const view = stage.view();
+  const shares = stage.glide.shown();
   const shown = labels.flatMap((label) => {
     const group = svg.querySelector<SVGGElement>(`[data-label="${CSS.escape(label.id)}"]`);
     const pose = (label.mover !== null && stage.poses().get(label.mover)) || HOME;
     const at = projected(view, placed(pose, label.point));
-    const outside = !at || at[0] < 0 || at[1] < 0 || at[0] > view.width || at[1] > view.height;
+    const hidden = label.shutAway && !label.chosen && (shares[label.mover ?? ''] ?? 0) < PEEK;
+    const outside = hidden || !at || at[0] < 0 || at[1] < 0 || at[0] > view.width || at[1] > view.height;
     if (group) group.style.display = outside ? 'none' : '';
     return group && at && !outside ? [{ group, at }] : [];
   });
@@ -91,7 +118,7 @@ interface LabelsProps {
 export const Labels = ({ stage, space }: LabelsProps) => {
   const svg = useRef<SVGSVGElement>(null);
   const sources = useEditorParts((editor) => ({
-    fitOut: editor.fitOut,
+    fitOut: bayFitOut(editor.fitOut),
     selection: editor.selection,
     gear: editor.history.design.gear,
     units: editor.history.design.units,

@@ -10,7 +10,7 @@ export interface WantedPlace {
 const APART_PX = 3;
 
 const overlap = (a: WantedPlace, b: WantedPlace): boolean =>
-  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height + APART_PX && b.y < a.y + a.height + APART_PX;
+  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 
 /** Moves labels up until none covers another; the lowest keep their places. In the order given. */
 export const spreadLabels = (wanted: readonly WantedPlace[]): readonly WantedPlace[] => {

@@ -3,6 +3,7 @@ import { useEffect, useMemo } from 'react';
 import type { BufferGeometry } from 'three';
 import type { Catalog } from '../../../../catalog/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
+import { bayFitOut } from '../bay-fit-out.ts';
 import type { SceneColours } from '../scene-colours.ts';
 import { buildSolids, isBare, type RigidSolids } from '../solids/build-solids.ts';
 import { FINISHES, type Finish } from '../solids/paints.ts';
@@ -41,7 +42,10 @@ interface CabinetViewProps {
 
 /** Panels, gear, devices and hardware, each group where its mover stands. */
 export const CabinetView = ({ stage, catalog, materials, colours }: CabinetViewProps) => {
-  const { fitOut, gear } = useEditorParts((editor) => ({ fitOut: editor.fitOut, gear: editor.history.design.gear }));
+  const { fitOut, gear } = useEditorParts((editor) => ({
+    fitOut: bayFitOut(editor.fitOut),
+    gear: editor.history.design.gear,
+  }));
   const gl = useThree((state) => state.gl);
   const groups = useMemo(
     () => buildSolids({ fitOut, gear, catalog, triangulate }).map(loaded),

@@ -4,7 +4,7 @@ import {
   LinearMipmapLinearFilter,
   type Material,
   MeshLambertMaterial,
-  MeshStandardMaterial,
+  MeshPhongMaterial,
   RepeatWrapping,
   SRGBColorSpace,
   type Texture,
@@ -86,9 +86,9 @@ const plyTexture = (): Texture | null => {
   const random = seededRandom(7);
   pen.fillStyle = '#fffaf0';
   pen.fillRect(0, 0, 64, 32);
-  pen.fillStyle = '#b08a5c';
+  pen.fillStyle = '#cba87a';
   pen.fillRect(0, 16, 64, 15);
-  pen.fillStyle = '#6b4a28';
+  pen.fillStyle = '#94714a';
   pen.fillRect(0, 15, 64, 1);
   pen.fillRect(0, 31, 64, 1);
   for (let i = 0; i < 90; i++) {
@@ -97,6 +97,9 @@ const plyTexture = (): Texture | null => {
   }
   return asTexture(pen, [PLY_TILE_MM, PLY_PAIR_MM]);
 };
+
+/** Sheet metal: a broad, soft shine. */
+const BRUSHED = { specular: 0x777b80, shininess: 22 } as const;
 
 export type Materials = Readonly<Record<Finish, Material>>;
 
@@ -107,7 +110,15 @@ export const createMaterials = (): Materials => {
     wood: new MeshLambertMaterial({ ...both, map: grainTexture() }),
     ply: new MeshLambertMaterial({ ...both, map: plyTexture() }),
     plain: new MeshLambertMaterial(both),
-    metal: new MeshStandardMaterial({ ...both, metalness: 0.3, roughness: 0.42 }),
+    metal: new MeshPhongMaterial({ ...both, ...BRUSHED }),
+    // Latches and slides lie flush in what they are fixed to: drawn a hair nearer, so that they are not lost in it.
+    fittings: new MeshPhongMaterial({
+      ...both,
+      ...BRUSHED,
+      polygonOffset: true,
+      polygonOffsetFactor: -1,
+      polygonOffsetUnits: -2,
+    }),
   };
 };
 

@@ -1,6 +1,7 @@
 import { useEffect, useMemo } from 'react';
 import type { CargoSpace } from '../../../../envelope/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
+import { bayFitOut } from '../bay-fit-out.ts';
 import { type LitLines, litLines } from '../marks/lit-lines.ts';
 import type { SceneColours } from '../scene-colours.ts';
 import type { LineData } from '../solids/mesh-data.ts';
@@ -65,7 +66,7 @@ interface SelectionMarksProps {
 /** Petrol edges round what is selected, finer ones round what is pointed at, here or on a sheet. */
 export const SelectionMarks = ({ stage, space, colours }: SelectionMarksProps) => {
   const { fitOut, selection, hover } = useEditorParts((editor) => ({
-    fitOut: editor.fitOut,
+    fitOut: bayFitOut(editor.fitOut),
     selection: editor.selection,
     hover: editor.hover,
   }));

@@ -65,13 +65,17 @@ const VehicleSolids = ({ stage, bodies, closure, colours, space }: SolidsProps) 
   return (
     <MovingGroup stage={stage} mover={closure}>
       <mesh geometry={mesh} renderOrder={still ? 0 : 2} receiveShadow={still}>
-        <meshLambertMaterial
-          color={colours.obstacle}
-          transparent={!still}
-          opacity={still ? 1 : 0.55}
-          depthWrite={still}
-          side={DoubleSide}
-        />
+        {still ? (
+          <meshLambertMaterial color={colours.obstacle} side={DoubleSide} />
+        ) : (
+          <meshBasicMaterial
+            color={colours.closure}
+            transparent
+            opacity={colours.closureShare}
+            depthWrite={false}
+            side={DoubleSide}
+          />
+        )}
       </mesh>
       <lineSegments geometry={lines}>
         <lineBasicMaterial color={colours.vehicleLine} />

@@ -1,8 +1,9 @@
 import type { Vec2, Vec3 } from '../../../../base/index.ts';
-import type { Catalog, GearKind } from '../../../../catalog/index.ts';
+import type { Catalog, Device, GearKind } from '../../../../catalog/index.ts';
 import type { Design } from '../../../../design/index.ts';
 import type { FitOut } from '../../../../fitout/index.ts';
 import { pushConvex } from './convex-solid.ts';
+import { pushDeviceFace } from './device-face.ts';
 import { pushGear, type StandingGear } from './gear-solid.ts';
 import { emptyMesh, type LineData, type MeshData } from './mesh-data.ts';
 import { DEVICE_PAINT, type Finish, GEAR_PAINT, HARDWARE_PAINT, linear, PANEL_FINISH, RAW_EDGE } from './paints.ts';
@@ -30,7 +31,7 @@ export interface SolidSources {
 
 const emptySolids = (mover: string | null): RigidSolids => ({
   mover,
-  meshes: { wood: emptyMesh(), ply: emptyMesh(), plain: emptyMesh(), metal: emptyMesh() },
+  meshes: { wood: emptyMesh(), ply: emptyMesh(), plain: emptyMesh(), metal: emptyMesh(), fittings: emptyMesh() },
   lines: [],
 });
 
@@ -94,19 +95,37 @@ export const standingGear = ({
   );
 };
 
+const deviceKinds = ({ fitOut, catalog }: SolidSources): ReadonlyMap<string, Device['kind']> =>
+  new Map(
+    fitOut.devices.flatMap((placed) => {
+      const device = catalog.devices.get(placed.device);
+      return device ? [[placed.origin as string, device.kind] as const] : [];
+    }),
+  );
+
+/** How the fit-out ends the name of the body that is the face of a device. */
+const FACE = '/face';
+
 /** The colour of a body that has no form of its own, and the mesh that it goes to. */
 const PLAIN_BODIES = {
   gear: { finish: 'plain', colour: GEAR_PAINT.other.cloth },
   device: { finish: 'plain', colour: DEVICE_PAINT.face },
-  hardware: { finish: 'metal', colour: HARDWARE_PAINT },
+  hardware: { finish: 'fittings', colour: HARDWARE_PAINT },
 } as const;
 
-const addBody = (body: Body, into: RigidSolids, shadeAt: Shade, standing: StandingGear | undefined): void => {
+const addBody = (
+  body: Body,
+  into: RigidSolids,
+  shadeAt: Shade,
+  standing: StandingGear | undefined,
+  device: Device['kind'] | undefined,
+): void => {
   if (body.kind === 'panel' || body.kind === 'plug-room') return;
   const { meshes, lines } = into;
   const { finish, colour } = PLAIN_BODIES[body.kind];
   if (standing) pushGear(standing, { mesh: meshes.plain, lines, shadeAt });
   else pushConvex(body.shape, { mesh: meshes[finish], lines, shadeAt, colour });
+  if (device && body.id.endsWith(FACE)) pushDeviceFace(body.shape, device, { mesh: meshes.plain, lines, shadeAt });
 };
 
 /**
@@ -122,10 +141,11 @@ export const buildSolids = (sources: SolidSources): readonly RigidSolids[] => {
   };
   const shade = shadeOf(sources);
   const standing = standingGear(sources);
+  const kinds = deviceKinds(sources);
   for (const panel of sources.fitOut.panels)
     addPanel(panel, groupOf(panel.mover), shade(panel.carcass, panel.mover), sources);
   for (const body of sources.fitOut.bodies)
-    addBody(body, groupOf(body.mover), shade(body.carcass, body.mover), standing.get(body.id));
+    addBody(body, groupOf(body.mover), shade(body.carcass, body.mover), standing.get(body.id), kinds.get(body.origin));
   return [...groups.values()];
 };
 

@@ -9,7 +9,7 @@ export const linear = (hex: string): Colour => {
 };
 
 /** What a surface is drawn as: one material of the scene each. */
-export const FINISHES = ['wood', 'ply', 'plain', 'metal'] as const;
+export const FINISHES = ['wood', 'ply', 'plain', 'metal', 'fittings'] as const;
 export type Finish = (typeof FINISHES)[number];
 
 interface PanelFinish {
@@ -27,7 +27,7 @@ export const PANEL_FINISH: Readonly<Record<Material['kind'], PanelFinish>> = {
 };
 
 /** The edge of a plywood is the raw veneers, whatever its faces are. */
-export const RAW_EDGE = linear('#cfae7f');
+export const RAW_EDGE = linear('#dcc096');
 
 interface GearPaint {
   readonly cloth: Colour;
@@ -53,4 +53,4 @@ export const GEAR_PAINT: Readonly<Record<GearKind['group'], GearPaint>> = {
 };
 
 export const DEVICE_PAINT = { face: linear('#2a2e31'), screen: linear('#16211f'), body: linear('#4b5054') };
-export const HARDWARE_PAINT = linear('#565b5f');
+export const HARDWARE_PAINT = linear('#4d5357');

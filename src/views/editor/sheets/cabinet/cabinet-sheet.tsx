@@ -1,2 +1,70 @@
-/** The sheet of the third step. */
-export const CabinetSheet = () => <div />;
+import { type KeyboardEvent, useEffect, useMemo, useState } from 'react';
+import { Button } from '../../parts/index.ts';
+import { actionOfKey, openingActions } from './actions/opening-actions.ts';
+import { OpeningMenu } from './actions/opening-menu.tsx';
+import styles from './cabinet.module.css';
+import { CarcassTabs, useAddCarcass } from './carcass-tabs.tsx';
+import { FaceMap } from './face/face-map.tsx';
+import { InsidePlan } from './inside/inside-plan.tsx';
+import { ChosenHead } from './settings/chosen-head.tsx';
+import { Settings } from './settings/settings.tsx';
+import { createGearDrag } from './unplaced/gear-drag.ts';
+import { CarriedGear, UnplacedGear } from './unplaced/unplaced-gear.tsx';
+import { GearDragContext, useCabinet } from './use-cabinet.ts';
+
+const FirstCarcass = () => {
+  const add = useAddCarcass();
+  return (
+    <div className={styles.first}>
+      <h2>No carcass yet</h2>
+      <p>
+        A carcass is one rigid box of panels that is carried in and bolted down on its own. Start with one; then divide
+        its opening into columns and rows, and fit drawers, trays and brackets.
+      </p>
+      <Button look="main" onClick={add}>
+        Add the first carcass
+      </Button>
+    </div>
+  );
+};
+
+const TYPES_TEXT = 'input, textarea, select';
+
+/** The sheet of the third step: the face of a carcass to work on, and the settings of what is selected in it. */
+export const CabinetSheet = () => {
+  const { editor, chosen } = useCabinet();
+  const drag = useMemo(createGearDrag, []);
+  const [menu, setMenu] = useState<{ readonly x: number; readonly y: number } | null>(null);
+  const { carcass, opening } = chosen;
+  // A selection made elsewhere brings its carcass to the front.
+  useEffect(() => {
+    const { carcass: shown, showCarcass } = editor.getState();
+    if (carcass && carcass.id !== shown) showCarcass(carcass.id);
+  }, [editor, carcass]);
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (!opening || chosen.gear || (event.target instanceof Element && event.target.closest(TYPES_TEXT))) return;
+    const id = actionOfKey(event);
+    const action = id && openingActions(editor, opening).find((one) => one.id === id);
+    if (!action?.enabled || (id === 'copy' && String(getSelection()) !== '')) return;
+    event.preventDefault();
+    action.run();
+  };
+  if (!carcass) return <FirstCarcass />;
+  return (
+    <GearDragContext value={drag}>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: keys that reach the sheet from anything in it */}
+      <div className={styles.sheet} onKeyDown={onKeyDown}>
+        <CarcassTabs shown={carcass} />
+        <FaceMap carcass={carcass} onMenu={(x, y) => setMenu({ x, y })} />
+        <ChosenHead />
+        <div className={styles.stowing}>
+          <InsidePlan />
+          <UnplacedGear />
+        </div>
+        <Settings />
+      </div>
+      {menu && opening ? <OpeningMenu opening={opening} at={menu} onClose={() => setMenu(null)} /> : null}
+      <CarriedGear />
+    </GearDragContext>
+  );
+};

@@ -1,0 +1,70 @@
+import type { Drawer } from '../../../design/index.ts';
+import { ChoiceField, LengthField } from '../parts/index.ts';
+import { useUnits } from '../state/use-units.ts';
+import { HardwareField, MaterialField } from './catalog-fields.tsx';
+import type { FittingView } from './fitting-view.ts';
+import styles from './fittings.module.css';
+import { KIND_WORDS } from './kind-words.ts';
+import { SlideField } from './slide-fields.tsx';
+import { useChangeFitting } from './use-change-fitting.ts';
+
+const FRONTS = [
+  { value: 'inset', label: 'inset' },
+  { value: 'overlay', label: 'overlay' },
+] as const;
+
+const Form: FittingView<Drawer>['Form'] = ({ opening, fitting }) => {
+  const change = useChangeFitting<Drawer>(opening);
+  const units = useUnits();
+  return (
+    <div className={styles.fields}>
+      <ChoiceField
+        label="Front"
+        value={fitting.front}
+        choices={FRONTS}
+        onCommit={(front) => change('change the front', { front })}
+      />
+      <HardwareField
+        label="Hold closed"
+        value={fitting.latch}
+        kinds={['latch']}
+        none="slides only"
+        onChange={(latch) => change('change the latch', { latch })}
+      />
+      <HardwareField
+        label="Pull"
+        value={fitting.pull}
+        kinds={['pull']}
+        none="none, the latch pulls"
+        onChange={(pull) => change('change the pull', { pull })}
+      />
+      <LengthField
+        label="Box height"
+        valueMm={fitting.boxHeightMm}
+        units={units}
+        min={1}
+        hint={fitting.boxHeightMm === null ? 'As high as the opening lets it.' : undefined}
+        onCommit={(boxHeightMm) => change('change the box height', { boxHeightMm })}
+        onClear={() => change('change the box height', { boxHeightMm: null })}
+      />
+      <MaterialField
+        label="Box"
+        value={fitting.boxMaterial}
+        onChange={(boxMaterial) => change('change the box material', { boxMaterial })}
+      />
+      <MaterialField
+        label="Bottom"
+        value={fitting.bottomMaterial}
+        onChange={(bottomMaterial) => change('change the bottom', { bottomMaterial })}
+      />
+      <SlideField
+        opening={opening}
+        slide={fitting.slide}
+        mounts={['side']}
+        onChange={(slide) => change('change the slide', { slide, slideLengthMm: null })}
+      />
+    </div>
+  );
+};
+
+export const drawerView: FittingView<Drawer> = { ...KIND_WORDS.drawer, Form };
