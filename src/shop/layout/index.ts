@@ -5,6 +5,7 @@ export * from './bounds/bound.ts';
 export * from './improver.ts';
 export * from './job.ts';
 export * from './layout.ts';
+export * from './sequence/cut-sequence.ts';
 export * from './sheet-pattern.ts';
 export * from './validate/fault.ts';
 export * from './validate/validate-layout.ts';

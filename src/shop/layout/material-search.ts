@@ -16,6 +16,12 @@ const TIDY_SHARE = 8;
 /** Turns of tidying after which a proven layout is called done. */
 const TIDY_TURNS = 30_000;
 
+/** Below this share of a sheet's short side a rest is not worth tidying up. */
+const LEAST_REST_SHARE = 1 / 10;
+
+const leastRestOf = ({ sheets }: Problem): number =>
+  LEAST_REST_SHARE * Math.min(...sheets.map(({ length, width }) => Math.min(length, width)));
+
 /** The search for one material: a layout at once, then better ones turn by turn. */
 export class MaterialSearch {
   readonly prepared: Prepared;
@@ -43,7 +49,7 @@ export class MaterialSearch {
     const pieces = this.numbers.map((number) => prepared.problem.pieces[number] as Piece);
     this.problem = { ...prepared.problem, pieces };
     this.goal = new Search(this.problem, seed);
-    this.tidy = new Search(this.problem, seed + 1);
+    this.tidy = new Search(this.problem, seed + 1, leastRestOf(this.problem));
     this.tidies = tidies;
     const fills = Math.floor(FIRST_LAYOUT_PAIRS / Math.max(1, pieces.length) ** 2);
     for (let order = 0; order < Math.min(MOST_FIRST_LAYOUTS, Math.max(1, fills)); order++) this.goal.fill(order);

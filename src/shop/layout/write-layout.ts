@@ -1,3 +1,4 @@
+import { makeSheetsAlike } from './engine/same-sheets.ts';
 import type { LayoutJob } from './job.ts';
 import type { BoundKind, LaidSheet, Layout, LayoutNote, Proof, Unplaced } from './layout.ts';
 import type { MaterialSearch } from './material-search.ts';
@@ -15,9 +16,11 @@ const inOrder = (sheets: readonly LaidSheet[]): readonly LaidSheet[] =>
       Number(b.offcut) - Number(a.offcut) || sumOf(b.parts, areaOf) / areaOf(b) - sumOf(a.parts, areaOf) / areaOf(a),
   );
 
-const sheetsOf = (job: LayoutJob, { prepared, numbers, best }: MaterialSearch): readonly LaidSheet[] => {
+const sheetsOf = (job: LayoutJob, { prepared, problem, numbers, best }: MaterialSearch): readonly LaidSheet[] => {
   const partsOf = numbers.map((number) => prepared.partsOf[number] ?? []);
-  return inOrder(best.sheets.map((sheet) => writeSheet(job, { ...prepared, partsOf }, sheet)));
+  return inOrder(
+    makeSheetsAlike(problem, best).sheets.map((sheet) => writeSheet(job, { ...prepared, partsOf }, sheet)),
+  );
 };
 
 const unplacedOf = (search: MaterialSearch): readonly Unplaced[] => {

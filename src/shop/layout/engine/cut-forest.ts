@@ -49,21 +49,28 @@ export class CutForest {
   private readonly savedLeftOut: number[] = [];
   private readonly savedOpened: number[];
 
-  constructor(problem: Problem) {
+  /** `leastRest`: rests with both sides this long count as usable even if no piece fits. */
+  constructor(problem: Problem, leastRest = Number.POSITIVE_INFINITY) {
     this.problem = problem;
     this.places = problem.pieces.map(() => null);
     this.opened = problem.sheets.map(() => 0);
     this.savedOpened = problem.sheets.map(() => 0);
-    for (let i = 0; i < problem.pieces.length; i++) {
-      this.leftOut.push(i);
-      this.leftOutArea += (problem.pieces[i] as Piece).area;
-    }
-    this.leastLength = Math.min(
-      ...problem.pieces.map((p) => Math.min(p.straight ? p.length : Infinity, p.turned ? p.width : Infinity)),
-    );
-    this.leastWidth = Math.min(
-      ...problem.pieces.map((p) => Math.min(p.straight ? p.width : Infinity, p.turned ? p.length : Infinity)),
-    );
+    let leastLength = leastRest;
+    let leastWidth = leastRest;
+    problem.pieces.forEach((piece, number) => {
+      this.leftOut.push(number);
+      this.leftOutArea += piece.area;
+      if (piece.straight) {
+        leastLength = Math.min(leastLength, piece.length);
+        leastWidth = Math.min(leastWidth, piece.width);
+      }
+      if (piece.turned) {
+        leastLength = Math.min(leastLength, piece.width);
+        leastWidth = Math.min(leastWidth, piece.length);
+      }
+    });
+    this.leastLength = leastLength;
+    this.leastWidth = leastWidth;
     this.valueScale = 1 / Math.max(...problem.sheets.map((sheet) => sheet.area));
   }
 

@@ -72,7 +72,8 @@ export const recreate = (forest: CutForest, limit: number, blink: number, random
       const kind = kindFor(forest, piece, limit, random);
       if (kind >= 0) {
         const root = forest.open(kind);
-        findPlace(forest, piece, 0, random, place);
+        findPlace(forest, piece, blink, random, place);
+        if (place.rest === null) findPlace(forest, piece, 0, random, place);
         // A place overlooked before, or none within the saw's limits: the sheet is not needed.
         if (place.rest !== root) forest.clear(root);
       }
@@ -81,4 +82,6 @@ export const recreate = (forest: CutForest, limit: number, blink: number, random
     else forest.insert(number, place.rest, place.turned, place.crosscutFirst);
   }
   leftOut.length = kept;
+  // Areas of many large pieces add up past the whole numbers that a double holds exactly.
+  if (kept === 0) forest.leftOutArea = 0;
 };

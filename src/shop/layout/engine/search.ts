@@ -8,6 +8,7 @@ import { ruin } from './ruin.ts';
 import { SearchRandom } from './search-random.ts';
 import { SETTINGS, type SearchSettings } from './settings.ts';
 import { readSolution, rootOf, type Solution } from './solution.ts';
+import { isTidier, type Tidiness, tidinessOf } from './tidiness.ts';
 
 /** Prices differ by more than rounding: a cheaper layout costs less by at least this share. */
 const STRICTLY_LESS = 1 - 2 ** -40;
@@ -24,8 +25,8 @@ export class Search {
   turns = 0;
   private bestLeftOutArea = Number.POSITIVE_INFINITY;
   private limit = Number.POSITIVE_INFINITY;
-  private tidying = false;
-  private bestRest = 0;
+  /** Of the best layout, while tidying. */
+  private tidiness: Tidiness | null = null;
   private current = 0;
   private at = 0;
   private readonly settings: SearchSettings;
@@ -36,8 +37,13 @@ export class Search {
   private readonly smallest: number;
   private readonly place = new Place();
 
-  constructor(problem: Problem, seed: number, settings: SearchSettings = SETTINGS) {
-    this.forest = new CutForest(problem);
+  constructor(
+    problem: Problem,
+    seed: number,
+    leastRest = Number.POSITIVE_INFINITY,
+    settings: SearchSettings = SETTINGS,
+  ) {
+    this.forest = new CutForest(problem, leastRest);
     this.settings = settings;
     this.random = new SearchRandom(seed);
     this.orders = pieceOrders(problem);
@@ -66,13 +72,12 @@ export class Search {
     this.tighten();
   }
 
-  /** Goes on from a layout at its price, for larger rests. */
+  /** Goes on from a layout at its price, for larger rests and shorter cuts. */
   startTidying(solution: Solution): void {
     loadSolution(this.forest, solution);
     this.best = solution;
     this.bestLeftOutArea = this.forest.leftOutArea;
-    this.bestRest = this.largestRest();
-    this.tidying = true;
+    this.tidiness = tidinessOf(this.forest);
     this.limit = this.best.cost * STRICTLY_MORE;
     this.remember();
   }
@@ -81,7 +86,7 @@ export class Search {
     const { leftOutArea, cost } = this.forest;
     const more = leftOutArea < this.bestLeftOutArea;
     const cheaper = leftOutArea === this.bestLeftOutArea && cost < this.best.cost * STRICTLY_LESS;
-    if (!more && !cheaper && !(this.tidying && this.isTidier())) return false;
+    if (!more && !cheaper && !(this.tidiness !== null && this.foundTidier())) return false;
     this.bestLeftOutArea = leftOutArea;
     this.best = readSolution(this.forest);
     return true;
@@ -106,21 +111,12 @@ export class Search {
     this.memory.fill(this.current);
   }
 
-  private largestRest(): number {
-    const { restCount, restLengths, restWidths } = this.forest;
-    let largest = 0;
-    for (let i = 0; i < restCount; i++) {
-      largest = Math.max(largest, (restLengths[i] as number) * (restWidths[i] as number));
-    }
-    return largest;
-  }
-
-  private isTidier(): boolean {
-    if (this.forest.leftOutArea > this.bestLeftOutArea || this.forest.cost > this.best.cost * STRICTLY_MORE)
-      return false;
-    const largest = this.largestRest();
-    if (largest <= this.bestRest) return false;
-    this.bestRest = largest;
+  private foundTidier(): boolean {
+    const { forest } = this;
+    if (forest.leftOutArea > this.bestLeftOutArea || forest.cost > this.best.cost * STRICTLY_MORE) return false;
+    const tidiness = tidinessOf(forest);
+    if (this.tidiness === null || !isTidier(tidiness, this.tidiness)) return false;
+    this.tidiness = tidiness;
     return true;
   }
 
@@ -169,14 +165,14 @@ export class Search {
     ruin(forest, this.settings, this.random);
     sortByKey(forest.leftOut, this.pickOrder());
     recreate(forest, this.limit, this.settings.blink, this.random, this.place);
+    const found = forest.leftOutArea <= this.bestLeftOutArea && this.keepIfBetter();
     const measured = this.measure();
     const before = this.memory[this.at] as number;
-    if (measured <= this.current || measured <= before) this.current = measured;
+    if (found || measured <= this.current || measured <= before) this.current = measured;
     else forest.undo();
     if (this.current < before) this.memory[this.at] = this.current;
     this.at = (this.at + 1) % this.memory.length;
-    if (forest.leftOutArea > this.bestLeftOutArea || !this.keepIfBetter()) return false;
-    if (!this.tidying) this.tighten();
-    return true;
+    if (found && this.tidiness === null) this.tighten();
+    return found;
   }
 }
