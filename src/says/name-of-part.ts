@@ -1,6 +1,7 @@
 import { childOpenings, type Design, type FittingKind, type Opening } from '../design/index.ts';
 import type { FitOut } from '../fitout/index.ts';
 import { sayFigure } from './findings/loads.ts';
+import { sayCase } from './say-case.ts';
 
 const FITTING_NAMES: { readonly [Kind in FittingKind]: string } = {
   drawer: 'drawer',
@@ -109,5 +110,5 @@ export const nameOfPart = (design: Design, fitout: FitOut | null): ((id: string)
       return name === undefined ? [] : [[origin, name] as const];
     }),
   );
-  return (id) => names.get(id) ?? devices.get(id) ?? sayFigure(id);
+  return (id) => names.get(id) ?? devices.get(id) ?? sayCase(sayFigure(id));
 };

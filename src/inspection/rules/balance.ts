@@ -40,7 +40,14 @@ export const sideToSide = (job: Job): Verdict => {
     const { value } = worst;
     const severity = stop ? 'stop' : 'caution';
     findings.push(
-      found('side-to-side', { severity, parts: [], value, limit: stop ? last : aim, margin: 'side', facts }),
+      found('side-to-side', {
+        severity,
+        parts: [worst.result.id],
+        value,
+        limit: stop ? last : aim,
+        margin: 'side',
+        facts,
+      }),
     );
   }
   return { findings, measured: taken, pairs: 0 };

@@ -74,8 +74,9 @@ export const gearInRoom = (job: Job): Verdict => {
     const spares = ([0, 1, 2] as const).map((axis) => ({ axis: AXES[axis], value: spareOn(room, stowed, axis) }));
     const tight = spares.reduce((least, spare) => (spare.value < least.value ? spare : least));
     const { value } = tight;
-    taken.push(measured('gear-in-room', { margin: 'gap', parts, value, limit, sense: 'at least', at: worst.at }));
+    // Openings sized to their gear leave just this spare: only a lack of it is a margin worth showing.
     if (value >= limit.value - ROUNDING_MM) continue;
+    taken.push(measured('gear-in-room', { margin: 'gap', parts, value, limit, sense: 'at least', at: worst.at }));
     const facts = { gear: name, axis: tight.axis, what: 'tight', ...openingMm(tight.axis) };
     findings.push(
       found('gear-in-room', { severity: 'caution', parts, value, limit, at: worst.at, margin: 'gap', facts }),

@@ -1,8 +1,8 @@
-import { gapWithin } from '../../bodies/index.ts';
+import { boxesMeet, boxGrown } from '../../base/index.ts';
+import { type Gap, gapWithin } from '../../bodies/index.ts';
 import type { Obstacle } from '../../design/index.ts';
-import { nearBetween } from '../broad-phase.ts';
 import { halfWidthTo, type Job } from '../job.ts';
-import type { StandingVehicle } from '../standing.ts';
+import type { StandingBody, StandingVehicle } from '../standing.ts';
 import { type Limit, ruleLimit, type Verdict } from '../verdict.ts';
 import { judgeGaps, type Nearness, segmentOf } from './nearness.ts';
 
@@ -30,38 +30,37 @@ const kinOf = (job: Job): ((a: string | null, b: string | null) => boolean) => {
   return (a, b) => a !== null && b !== null && (chain(a).includes(b) || chain(b).includes(a));
 };
 
+const nearnessOf = (job: Job, limit: Limit, standing: StandingBody, vehicle: StandingVehicle, gap: Gap): Nearness => ({
+  parts: [standing.subject, vehicle.body.closure ?? vehicle.body.origin],
+  value: gap.distance,
+  limit,
+  uncertainty: halfWidthTo(job, vehicle.body.id),
+  at: segmentOf(gap),
+  facts: { body: standing.body.id, bodyName: standing.body.name, closure: vehicle.body.name },
+});
+
 /**
  * Every body of the cabinet, stowed, against every closure, closed, and what the closure carries: the gap that the
- * house rules ask for. What hangs on a closure is not checked against it, nor against
- * one that carries it or that it carries.
+ * house rules ask for. What hangs on a closure is not checked against it, nor against one that carries it or that it
+ * carries. The nearest body of each closure is measured however far it stands, so that the margin is known.
  */
 export const hatchClosed = (job: Job): Verdict => {
   const limitOf = limitFor(job);
   const kin = kinOf(job);
-  const moving = job.vehicle.filter(({ body }) => body.closure !== null);
-  const reach = Math.max(0, ...moving.map((vehicle) => limitOf(vehicle).value + halfWidthTo(job, vehicle.body.id)));
   const seen: Nearness[] = [];
   let pairs = 0;
-  nearBetween(
-    job.standing.map(({ box }) => box),
-    moving.map(({ box }) => box),
-    reach,
-    (a, b) => {
-      const [standing, vehicle] = [job.standing[a], moving[b]];
-      if (!standing || !vehicle || kin(standing.closure, vehicle.body.closure)) return;
-      pairs++;
-      const gap = gapWithin(standing.body.shape, vehicle.body.shape, reach);
-      if (!gap) return;
-      const { body } = standing;
-      seen.push({
-        parts: [standing.subject, vehicle.body.closure ?? vehicle.body.origin],
-        value: gap.distance,
-        limit: limitOf(vehicle),
-        uncertainty: halfWidthTo(job, vehicle.body.id),
-        at: segmentOf(gap),
-        facts: { body: body.id, bodyName: body.name, closure: vehicle.body.name },
-      });
-    },
-  );
+  for (const vehicle of job.vehicle.filter(({ body }) => body.closure !== null)) {
+    const limit = limitOf(vehicle);
+    const reach = limit.value + halfWidthTo(job, vehicle.body.id);
+    let least = Infinity;
+    for (const standing of job.standing) {
+      if (kin(standing.closure, vehicle.body.closure)) continue;
+      if (boxesMeet(standing.box, boxGrown(vehicle.box, reach))) pairs++;
+      const gap = gapWithin(standing.body.shape, vehicle.body.shape, Math.max(reach, least));
+      if (!gap) continue;
+      least = Math.min(least, gap.distance);
+      seen.push(nearnessOf(job, limit, standing, vehicle, gap));
+    }
+  }
   return judgeGaps('hatch-closed', 'hatch', seen, pairs);
 };

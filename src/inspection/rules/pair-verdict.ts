@@ -1,5 +1,5 @@
 import { compareMarks, compareText } from '../../base/index.ts';
-import type { Finding, Measured, Severity } from '../finding.ts';
+import type { Finding, FindingFacts, Measured, Severity } from '../finding.ts';
 import type { BodyPair } from '../pairs.ts';
 import type { RuleId } from '../rule-ids.ts';
 import type { CabinetBody, StandingBody } from '../standing.ts';
@@ -26,9 +26,23 @@ const ordered = (pair: BodyPair): readonly [StandingBody, StandingBody] => {
   return rank <= 0 ? [pair.a, pair.b] : [pair.b, pair.a];
 };
 
+const factsOf = (pair: BodyPair): FindingFacts => {
+  const [first, second] = ordered(pair);
+  return {
+    first: first.body.id,
+    firstName: first.body.name,
+    firstKind: first.body.kind,
+    second: second.body.id,
+    secondName: second.body.name,
+    secondKind: second.body.kind,
+    relation: pair.relation,
+  };
+};
+
 /**
  * Findings and margins of a rule about pairs of cabinet bodies: of all pairs about the same two parts the closest one
- * speaks. `severityOf` gives null for a pair that is as it should be.
+ * speaks. `severityOf` gives null for a pair that is as it should be; such a pair is no
+ * margin either, since reveals and spares are built to their limits and would hide the gaps to the vehicle.
  */
 export const judgePairs = (
   rule: RuleId,
@@ -48,25 +62,20 @@ export const judgePairs = (
       worst.set(parts.join(' '), { pair, parts, limit });
   }
   const kept = [...worst].toSorted(([a], [b]) => compareText(a, b)).map(([, value]) => value);
-  const findings = kept.flatMap(({ pair, parts, limit }): readonly Finding[] => {
+  const judged = kept.flatMap(({ pair, parts, limit }): readonly { finding: Finding; taken: Measured }[] => {
     const severity = severityOf(pair, limit);
     if (severity === null) return [];
-    const [first, second] = ordered(pair);
-    const facts = {
-      first: first.body.id,
-      firstName: first.body.name,
-      firstKind: first.body.kind,
-      second: second.body.id,
-      secondName: second.body.name,
-      secondKind: second.body.kind,
-      relation: pair.relation,
-    };
-    const at = [pair.gap.from, pair.gap.to] as const;
-    return [found(rule, { severity, parts, value: pair.gap.distance, limit, at, margin: 'gap', facts })];
+    const [value, at] = [pair.gap.distance, [pair.gap.from, pair.gap.to] as const];
+    return [
+      {
+        finding: found(rule, { severity, parts, value, limit, at, margin: 'gap', facts: factsOf(pair) }),
+        taken: measured(rule, { margin: 'gap', parts, value, limit, sense: 'at least', at }),
+      },
+    ];
   });
-  const taken = kept.map(({ pair, parts, limit }): Measured => {
-    const at = [pair.gap.from, pair.gap.to] as const;
-    return measured(rule, { margin: 'gap', parts, value: pair.gap.distance, limit, sense: 'at least', at });
-  });
-  return { findings, measured: taken, pairs: pairs.length };
+  return {
+    findings: judged.map(({ finding }) => finding),
+    measured: judged.map(({ taken }) => taken),
+    pairs: pairs.length,
+  };
 };

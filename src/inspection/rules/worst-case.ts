@@ -34,7 +34,7 @@ const verdictFor = (check: RatedCheck, worst: Weighed): readonly Finding[] => {
     leftKg: rating.value - worst.kg,
     wantedKg: reserve.value,
   };
-  const what = { parts: [], value: worst.kg, uncertainty: worst.spreadKg, margin, facts };
+  const what = { parts: [worst.id], value: worst.kg, uncertainty: worst.spreadKg, margin, facts };
   if (over.length > 0) return [found(rule, { ...what, severity: 'stop', limit: rating })];
   const wanted = limitAt(reserve, rating.value - reserve.value, 'kg');
   if (worst.kg > wanted.value + ROUNDING_KG || worst.kg + worst.spreadKg > rating.value + ROUNDING_KG)

@@ -78,9 +78,9 @@ describe('payload', () => {
   // As received 2,200, people 214, rating 3,000: 586 for the load. Wanted free: 10 % of the payload of 800, 80.
   test.each<[number, readonly string[]]>([
     [506, []],
-    [507, ['caution  2921']],
-    [586, ['caution  3000']],
-    [590, ['stop  3004']],
+    [507, ['caution crew 2921']],
+    [586, ['caution crew 3000']],
+    [590, ['stop crew 3004']],
   ])('%d kg of gear', (kg, expected) => {
     const inspection = check(kg, { ratings: { grossKg: 3000, frontAxleKg: null, rearAxleKg: null } });
     expect(linesOf(inspection, 'payload')).toEqual(expected);
@@ -116,8 +116,8 @@ describe('axles', () => {
   test('rear: the load behind the axle counts more than its mass', () => {
     // With the crew 1,000 + 107 + 1.2 m: 1,615 is 95 % of 1,700, reached at 423.3 kg; 1,700 at 494.2 kg.
     expect(linesOf(check(423), 'rear-axle')).toEqual([]);
-    expect(linesOf(check(424), 'rear-axle')).toEqual(['caution  1615.8']);
-    expect(linesOf(check(495), 'rear-axle')).toEqual(['stop  1701']);
+    expect(linesOf(check(424), 'rear-axle')).toEqual(['caution crew 1615.8']);
+    expect(linesOf(check(495), 'rear-axle')).toEqual(['stop crew 1701']);
     expect(
       check(495)
         .measured.filter(({ rule }) => rule === 'rear-axle')
@@ -132,8 +132,8 @@ describe('axles', () => {
 
   test('front: a heavy load between the axles', () => {
     // At 3,900 forward of the sill it stands over the front axle: 1,307 + m.
-    expect(linesOf(check(200, {}, [3900, 0, 300]), 'front-axle')).toEqual(['stop  1507']);
-    expect(linesOf(check(120, {}, [3900, 0, 300]), 'front-axle')).toEqual(['caution  1427']);
+    expect(linesOf(check(200, {}, [3900, 0, 300]), 'front-axle')).toEqual(['stop crew 1507']);
+    expect(linesOf(check(120, {}, [3900, 0, 300]), 'front-axle')).toEqual(['caution crew 1427']);
   });
 
   test('the front axle losing more than a tenth, or carrying less than two fifths, is a caution', () => {
@@ -152,9 +152,9 @@ describe('side-to-side', () => {
     // 200 × 380 / 2,400 = 31.67 mm: 2 × 31.67 / 1,600 = 3.96 %.
     [380, []],
     // 200 × 400 / 2,400 = 33.33 mm: 4.17 %.
-    [400, ['caution  0.04']],
+    [400, ['caution fitted 0.04']],
     // 200 × 700 / 2,400 = 58.33 mm: 7.29 %.
-    [700, ['stop  0.07']],
+    [700, ['stop fitted 0.07']],
   ])('200 kg %d mm to the left', (left, expected) => {
     expect(linesOf(check(200, { seats: [] }, [300, left, 300]), 'side-to-side')).toEqual(expected);
   });

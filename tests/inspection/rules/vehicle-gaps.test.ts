@@ -109,6 +109,21 @@ describe('hatch-closed', () => {
     expect(linesOf(check({ closures: [HATCH] }, [at(x)]), 'hatch-closed')).toEqual(expected);
   });
 
+  test('a clear hatch is measured too, however far it stands', () => {
+    const inspection = check({ closures: [HATCH] }, [at(230), at(400, { id: 'behind' })]);
+    expect(linesOf(inspection, 'hatch-closed')).toEqual([]);
+    // From the trim at −20 to the nearer face at 230.
+    expect(inspection.measured.filter(({ rule }) => rule === 'hatch-closed')).toMatchObject([
+      {
+        margin: 'hatch',
+        parts: ['carcass-1', 'hatch'],
+        value: expect.closeTo(250, 9),
+        limit: 15,
+        slack: expect.closeTo(235, 9),
+      },
+    ]);
+  });
+
   test('glass and struts have limits of their own, and a carried obstacle counts with its closure', () => {
     const inspection = check(
       {
