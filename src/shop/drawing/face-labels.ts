@@ -1,4 +1,4 @@
-import { type LengthUnits, polygonHolds, type Vec2 } from '../../base/index.ts';
+import { type LengthUnits, type Polygon, polygonHolds, type Vec2 } from '../../base/index.ts';
 import type { Body, SolvedCarcass, SolvedOpening } from '../../fitout/index.ts';
 import type { Marks } from '../marks.ts';
 import type { Shape } from './drawing.ts';
@@ -8,7 +8,7 @@ import type { Silhouette } from './projection.ts';
 import { type OnSheet, TEXT_MM, text } from './shapes.ts';
 import type { Area } from './sheet.ts';
 import { textWidth } from './text-width.ts';
-import { standsBefore } from './visible-edges.ts';
+import { lengthInside, type Segment, standsBefore } from './visible-edges.ts';
 
 /** The face of a carcass on paper. */
 export interface FaceOnPaper {
@@ -32,7 +32,7 @@ const WORDS_HIGH = 8;
 /** Name and clear size (across × up × deep) in each opening that is not divided and does not move, off the boards. */
 export const openingWords = (
   openings: readonly SolvedOpening[],
-  busy: readonly Area[],
+  lines: readonly Segment[],
   { move, scale, units }: FaceOnPaper,
 ): readonly Shape[] =>
   openings
@@ -43,14 +43,13 @@ export const openingWords = (
       const words = `${sizeText(size[0], units)} × ${sizeText(size[2], units)} × ${sizeText(size[1], units)}`;
       const sized = textWidth(words, TEXT_MM.note) <= within && size[2] * scale > 3 * TEXT_MM.value;
       const half = Math.min(within, Math.max(textWidth(name, TEXT_MM.value), textWidth(words, TEXT_MM.note))) / 2;
-      const places = WORD_PLACES.map((share) => move([from[0] + size[0] / 2, from[2] + size[2] * share]));
-      const block = ([x, y]: Vec2): Area => ({
-        from: [x - half, y - WORDS_HIGH / 2],
-        to: [x + half, y + WORDS_HIGH / 2],
+      const blocks = WORD_PLACES.map((share): Area => {
+        const [px, py] = move([from[0] + size[0] / 2, from[2] + size[2] * share]);
+        return { from: [px - half, py - WORDS_HIGH / 2], to: [px + half, py + WORDS_HIGH / 2] };
       });
-      const [x, y] = places.reduce((best, place) =>
-        crowding(block(place), busy) < crowding(block(best), busy) ? place : best,
-      );
+      const block = clearest(blocks, lines);
+      if (block === null) return [];
+      const [x, y] = middleOf(block);
       const style = { align: 'middle', within } as const;
       return [
         ...(name === '' ? [] : [text([x, y + (sized ? 0.8 : -1)], name, { ...style, strong: true })]),
@@ -64,18 +63,25 @@ const MARK_MM = TEXT_MM.caption;
 
 const narrowSide = ({ from, to }: Area): number => Math.min(to[0] - from[0], to[1] - from[1]);
 
-/** What words should keep off: edges of boards, and devices and hardware of any size. */
-export const busyBoxes = (silhouettes: readonly Silhouette<Body>[], { move }: FaceOnPaper): readonly Area[] =>
-  silhouettes
-    .map((seen) => ({ kind: seen.item.kind, box: boxOf(seen, move) }))
-    .filter(({ kind, box }) => kind !== 'panel' || narrowSide(box) <= MARK_EDGE_MOST)
-    .map(({ box }) => box);
+const middleOf = ({ from, to }: Area): Vec2 => [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+const cornersOf = ({ from, to }: Area): Polygon => [from, [to[0], from[1]], to, [from[0], to[1]]];
+
+/** The area that the drawn lines cross least; the first of equals. */
+const clearest = (areas: readonly Area[], lines: readonly Segment[]): Area | null => {
+  const costs = areas.map((area) => lengthInside(lines, cornersOf(area)));
+  return areas[costs.indexOf(Math.min(...costs))] ?? null;
+};
+
+interface PlacedMark {
+  readonly area: Area;
+  readonly shape: Shape;
+}
 
 /** Where along a narrow edge its mark may stand. */
 const ALONG_EDGE = [0.5, 0.35, 0.65, 0.2, 0.8] as const;
 
-/** The mark on a board that shows a narrow edge, along the edge, where it lies least on other boards. */
-const edgeMark = (mark: string, box: Area, others: readonly Area[]): { readonly area: Area; readonly shape: Shape } => {
+/** The mark on a board that shows a narrow edge, along the edge, where fewest lines cross it. */
+const edgeMark = (mark: string, box: Area, lines: readonly Segment[]): PlacedMark | null => {
   const size = MARK_MM;
   const half = textWidth(mark, size) / 2;
   const [width, height] = [box.to[0] - box.from[0], box.to[1] - box.from[1]];
@@ -85,13 +91,12 @@ const edgeMark = (mark: string, box: Area, others: readonly Area[]): { readonly 
     const [dx, dy] = upright ? [size / 2, half] : [half, size / 2];
     return { from: [x - dx, y - dy], to: [x + dx, y + dy] };
   });
-  const area = areas.reduce((best, each) => (crowding(each, others) < crowding(best, others) ? each : best));
+  const area = clearest(areas, lines);
+  if (area === null) return null;
   const [x, y] = [(area.from[0] + area.to[0]) / 2, (area.from[1] + area.to[1]) / 2];
   const at: Vec2 = upright ? [x + size / 2, y] : [x, y - size / 2];
   return { area, shape: text(at, mark, { height: size, align: 'middle', turnRad: upright ? Math.PI / 2 : 0 }) };
 };
-
-const middleOf = ({ from, to }: Area): Vec2 => [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
 
 interface SeenBoard {
   readonly seen: Silhouette<Body>;
@@ -100,13 +105,10 @@ interface SeenBoard {
 }
 
 /** The mark of one board, or null where the board shows no place for it. */
-const boardMark = (
-  board: SeenBoard,
-  others: readonly Area[],
-): { readonly area: Area; readonly shape: Shape } | null => {
+const boardMark = (board: SeenBoard, lines: readonly Segment[]): PlacedMark | null => {
   const { seen, box, mark } = board;
   if (narrowSide(box) < MARK_MM + 0.4) return null;
-  if (narrowSide(box) <= MARK_EDGE_MOST) return edgeMark(mark, box, others);
+  if (narrowSide(box) <= MARK_EDGE_MOST) return edgeMark(mark, box, lines);
   if (seen.item.mover === null) return null;
   const [x, y] = [box.to[0] - MARK_IN, box.from[1] + MARK_IN];
   const area: Area = { from: [x - textWidth(mark, MARK_MM), y], to: [x, y + MARK_MM] };
@@ -117,16 +119,16 @@ const boardMark = (
 export const boardMarks = (
   silhouettes: readonly Silhouette<Body>[],
   marks: Marks,
+  lines: readonly Segment[],
   { move }: FaceOnPaper,
 ): readonly Shape[] => {
   const boards = silhouettes.flatMap((seen): readonly SeenBoard[] => {
     const mark = marks.markOf.get(seen.item.id);
     return mark === undefined ? [] : [{ seen, box: boxOf(seen, move), mark }];
   });
-  const narrow = boards.map(({ box }) => box).filter((box) => narrowSide(box) <= MARK_EDGE_MOST);
   const written: Area[] = [];
   return boards.flatMap((board): readonly Shape[] => {
-    const placed = boardMark(board, [...narrow.filter((box) => box !== board.box), ...written]);
+    const placed = boardMark(board, lines);
     if (placed === null || crowding(placed.area, written) > 0) return [];
     const nearer = silhouettes.filter((other) => standsBefore(other, board.seen));
     if (nearer.some(({ ring }) => polygonHolds(ring.map(move), middleOf(placed.area)))) return [];

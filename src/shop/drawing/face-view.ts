@@ -2,13 +2,13 @@ import type { LengthUnits, Vec2 } from '../../base/index.ts';
 import type { Body, FitOut, SolvedCarcass } from '../../fitout/index.ts';
 import type { Marks } from '../marks.ts';
 import type { Drawing, Shape } from './drawing.ts';
-import { boardMarks, busyBoxes, type FaceOnPaper, openingWords } from './face-labels.ts';
+import { boardMarks, type FaceOnPaper, openingWords } from './face-labels.ts';
 import { type OpeningChain, openingChains } from './opening-chains.ts';
 import { sizeText } from './paper-words.ts';
 import { type Sight, silhouetteOf } from './projection.ts';
 import { line, onSheet } from './shapes.ts';
 import { dimension, type Surround, viewSheet } from './view-sheet.ts';
-import { visibleEdges } from './visible-edges.ts';
+import { type Segment, visibleEdges } from './visible-edges.ts';
 
 const CHAIN_OFF = 7;
 const OVERALL_OFF = 15;
@@ -78,12 +78,13 @@ export const faceView = (input: FaceViewInput): Drawing => {
   };
   return viewSheet(words, [carcass.size[0], carcass.size[2]], SURROUND, units, (scale, at) => {
     const view: FaceOnPaper = { carcass, move: onSheet(scale, at), scale, units };
+    const lines = visibleEdges(silhouettes).map(({ from, to }): Segment => [view.move(from), view.move(to)]);
     return [
-      ...visibleEdges(silhouettes).map(({ from, to }) => line('seen', view.move(from), view.move(to))),
+      ...lines.map(([from, to]) => line('seen', from, to)),
       ...overallShapes(view),
       ...openingChains(openings).flatMap((chain) => chainShapes(chain, view)),
-      ...openingWords(openings, busyBoxes(silhouettes, view), view),
-      ...boardMarks(silhouettes, marks, view),
+      ...openingWords(openings, lines, view),
+      ...boardMarks(silhouettes, marks, lines, view),
     ];
   });
 };

@@ -1,7 +1,7 @@
 import { type Polygon, ROUNDING_MM, sameLength, type Vec2 } from '../../base/index.ts';
 import type { Silhouette } from './projection.ts';
 
-type Segment = readonly [Vec2, Vec2];
+export type Segment = readonly [Vec2, Vec2];
 
 const along = ([from, to]: Segment, t: number): Vec2 => [
   from[0] + (to[0] - from[0]) * t,
@@ -27,6 +27,14 @@ const inside = (segment: Segment, ring: Polygon): readonly [number, number] | nu
   }
   return leave > enter ? [enter, leave] : null;
 };
+
+/** How much of the segments runs strictly inside a convex ring. */
+export const lengthInside = (segments: readonly Segment[], ring: Polygon): number =>
+  segments.reduce((sum, segment) => {
+    const within = inside(segment, ring);
+    const [a, b] = segment;
+    return within === null ? sum : sum + (within[1] - within[0]) * Math.hypot(b[0] - a[0], b[1] - a[1]);
+  }, 0);
 
 /** Pieces of the segment that the ring leaves in sight. */
 const uncovered = (segment: Segment, ring: Polygon): readonly Segment[] => {

@@ -6,7 +6,7 @@ import { openFlow } from '../open-flow.ts';
 import type { Outcome } from '../outcome.ts';
 import { readDesignFile } from '../read-design-file.ts';
 import { textTable } from '../text-table.ts';
-import { writeFiles } from '../write-files.ts';
+import { expectFolder, writeFiles } from '../write-files.ts';
 
 const COLUMNS = [
   { title: 'file', align: 'left' },
@@ -39,6 +39,7 @@ const removeStale = (folder: string, earlier: readonly string[], now: readonly P
 
 /** `packet DESIGN --to DIR`: everything for the saw. Files of an earlier packet there that are no longer in it go. */
 export const packet = async (path: string, folder: string): Promise<Outcome> => {
+  expectFolder(folder);
   const design = readDesignFile(path);
   const flow = await openFlow();
   const space = flow.space(design);
