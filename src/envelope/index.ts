@@ -10,6 +10,7 @@ export * from './network-problems.ts';
 export * from './plan/index.ts';
 export * from './read-sections.ts';
 export * from './read-survey.ts';
+export * from './scan/index.ts';
 export * from './space.ts';
 export * from './survey-facts.ts';
 export * from './survey-network.ts';

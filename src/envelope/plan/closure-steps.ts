@@ -10,6 +10,7 @@ import {
   SIDES,
   type Side,
   sideDoorMarks,
+  wallMark,
 } from './plan-marks.ts';
 import { noteStep, type RawStep, readStep } from './plan-steps.ts';
 
@@ -64,6 +65,20 @@ const turningSteps = (name: string, called: string): readonly RawStep[] => {
       'distance',
       [sill, open],
       [`sill to ${called} edge, fully open, straight`, 'checks reach and height'],
+      { figure, check: true },
+    ),
+    readStep(
+      'closure',
+      'height',
+      [closed, hinge],
+      [`${called}: hinge above its closed edge`, 'checks height and length'],
+      { figure, check: true },
+    ),
+    readStep(
+      'closure',
+      'level',
+      [hinge, open],
+      [`${called}: level on it, fully open, less that of the floor`, 'checks reach and height'],
       { figure, check: true },
     ),
     readStep('closure', 'distance', [hinge, open], [`${called}: hinge to edge, open`, 'must be as long as closed'], {
@@ -135,6 +150,13 @@ const doorSteps = (
           figure,
           check: true,
         }),
+        readStep(
+          'closure',
+          'distance',
+          [wallMark('rear', 'floor', 'left'), mark],
+          [`rear floor edge left to ${what}, straight`, 'checks the side'],
+          { figure, check: true },
+        ),
         readStep(
           'closure',
           'distance',

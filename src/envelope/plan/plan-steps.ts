@@ -81,6 +81,25 @@ const floorSteps = (station: StationName): readonly RawStep[] => {
   ];
 };
 
+/**
+ * What braces a wall mark beside width, height and the string. Low on the wall a diagonal across the floor runs nearly
+ * level and says little of the height, so there the tape goes straight up the wall.
+ */
+const braceStep = (station: StationName, level: (typeof LEVELS)[number]['name'], side: Side): RawStep => {
+  const low = level === 'belt';
+  const foot = low ? side : other(side);
+  return readStep(
+    `section ${station}`,
+    'distance',
+    [wallMark(station, 'floor', foot), wallMark(station, level, side)],
+    [
+      low ? `up the wall, floor ${foot} to ${level} ${side}` : `diagonal, floor ${foot} to ${level} ${side}`,
+      'one wrong width or height shows here',
+    ],
+    { figure: `section-${station}`, check: true },
+  );
+};
+
 const levelSteps = (station: StationName, level: (typeof LEVELS)[number]['name']): readonly RawStep[] => {
   const group: PlanGroup = `section ${station}`;
   const centre = markId(station, 'centre');
@@ -109,13 +128,7 @@ const levelSteps = (station: StationName, level: (typeof LEVELS)[number]['name']
         [`height of the ${level} mark ${side}`, 'sets how high the wall stays wide'],
         { figure },
       ),
-      readStep(
-        group,
-        'distance',
-        [wallMark(station, 'floor', other(side)), mark(side)],
-        [`diagonal, floor ${other(side)} to ${level} ${side}`, 'one wrong width or height shows here'],
-        { figure, check: true },
-      ),
+      braceStep(station, level, side),
       readStep(
         group,
         'distance',
