@@ -68,11 +68,15 @@ const findingLines = (
   ];
 };
 
-const counts = (findings: readonly Finding[]): string =>
-  SEVERITIES.map((severity) => {
+/** `1 stop, 2 cautions, 0 notes; 1 of them accepted` */
+export const findingCounts = (findings: readonly Finding[]): string => {
+  const bySeverity = SEVERITIES.map((severity) => {
     const count = findings.filter((finding) => finding.severity === severity).length;
     return `${count} ${severity}${count === 1 ? '' : 's'}`;
-  }).join(', ');
+  });
+  const accepted = findings.filter((finding) => finding.accepted !== null).length;
+  return `${bySeverity.join(', ')}${accepted === 0 ? '' : `; ${accepted} of them accepted`}`;
+};
 
 const margin = (kg: number | null, units: LengthUnits): string => (kg === null ? 'unknown' : formatMass(kg, units));
 
@@ -91,7 +95,7 @@ export const inspectionSheet = (input: InspectionSheetInput): string => {
     design.title,
     ...(design.customer === '' ? [] : [design.customer]),
     '',
-    `${counts(findings)}.`,
+    `${findingCounts(findings)}.`,
     `Checked: ${checked.rules} rules, ${checked.bodies} bodies, ${checked.pairs} pairs, ${checked.movers} movers, ${checked.moverPairs} pairs of movers.`,
     ...heading('Findings'),
     ...(findings.length === 0 ? ['none'] : []),

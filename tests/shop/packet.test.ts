@@ -65,7 +65,7 @@ describe('packet', () => {
 
   it('puts a finding on the sheet with value, limit, source, mark, and who lets it stand', () => {
     const sheet = textOf(packetOf(twoColumns(), { ...emptyInspection, findings: [finding] }), 'inspection.txt');
-    expect(sheet).toContain('1 stop, 0 cautions, 0 notes.');
+    expect(sheet).toContain('1 stop, 0 cautions, 0 notes; 1 of them accepted.');
     for (const words of [
       'STOP',
       '2.5 mm ± 3 mm',

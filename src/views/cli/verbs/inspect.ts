@@ -1,5 +1,5 @@
-import type { Finding, Inspection, Severity } from '../../../inspection/index.ts';
-import { openStops } from '../../../inspection/index.ts';
+import { type Finding, openStops } from '../../../inspection/index.ts';
+import { findingCounts } from '../../../shop/index.ts';
 import { openFlow } from '../open-flow.ts';
 import type { Outcome } from '../outcome.ts';
 import { readDesignFile } from '../read-design-file.ts';
@@ -23,14 +23,6 @@ const findingJson = (finding: Finding, say: Sayer): unknown => ({
   waysOut: finding.waysOut.map((way) => ({ kind: way.kind, says: say.wayOut(way), valueAfter: way.valueAfter })),
   accepted: finding.accepted,
 });
-
-const SEVERITIES: readonly Severity[] = ['stop', 'caution', 'note'];
-
-const countLine = ({ findings }: Inspection): string =>
-  SEVERITIES.map((severity) => {
-    const count = findings.filter((finding) => finding.severity === severity).length;
-    return `${count} ${severity}${count === 1 ? '' : 's'}`;
-  }).join(', ');
 
 const IN = ' '.repeat(9);
 
@@ -59,7 +51,7 @@ export const inspect = async (path: string): Promise<Outcome> => {
   const { checked, findings } = inspection;
   return {
     lines: [
-      `${design.title}: ${countLine(inspection)}`,
+      `${design.title}: ${findingCounts(findings)}`,
       `checked ${checked.rules} rules, ${checked.bodies} bodies, ${checked.pairs} pairs, ${checked.movers} movers, ${checked.moverPairs} pairs of movers in ${ms} ms`,
       ...findings.flatMap((finding) => ['', ...findingLines(finding, say)]),
     ],
