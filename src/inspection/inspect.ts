@@ -36,7 +36,7 @@ export const inspect = (input: InspectionInput): Inspection => {
       rules: RULE_IDS.length,
       bodies: job.standing.length,
       pairs: verdicts.reduce((sum, verdict) => sum + verdict.pairs, 0),
-      movers: 0,
+      movers: input.fitout.movers.length,
       moverPairs: 0,
     },
   };

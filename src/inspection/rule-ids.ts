@@ -12,6 +12,7 @@ export const RULE_IDS = [
   'gear-in-room',
   'gear-unplaced',
   'hatch-closed',
+  'mover-travel',
   'payload',
   'front-axle',
   'rear-axle',

@@ -1,4 +1,4 @@
-import { type Box, compareMarks } from '../base/index.ts';
+import type { Box } from '../base/index.ts';
 import { shapeBox } from '../bodies/index.ts';
 import type { CargoSpace, VehicleBody } from '../envelope/index.ts';
 import type { FitOut } from '../fitout/index.ts';
@@ -57,6 +57,3 @@ export const standingBodies = (fitout: FitOut, space: CargoSpace | null): readon
 
 export const standingVehicle = (space: CargoSpace | null): readonly StandingVehicle[] =>
   (space?.bodies ?? []).map((body) => ({ body, box: shapeBox(body.shape) }));
-
-/** Ids in the one order in which a finding names equals. */
-export const inOrder = (ids: readonly string[]): readonly string[] => ids.toSorted(compareMarks);

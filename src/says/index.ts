@@ -2,7 +2,7 @@
 // gives: the words for people: short plain sentences in inches or millimetres, and the standing cautions
 // knows: how it is said
 export { sayAmount, sayLength } from './amounts.ts';
-export { CAUTIONS, type Caution } from './cautions.ts';
+export { CAUTIONS } from './cautions.ts';
 export { sayFigure } from './findings/loads.ts';
 export { nameOfPart } from './name-of-part.ts';
 export { sayCase } from './say-case.ts';

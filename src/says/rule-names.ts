@@ -14,6 +14,7 @@ export const RULE_NAMES: { readonly [Id in RuleId]: string } = {
   'gear-in-room': 'gear fits where it stands',
   'gear-unplaced': 'all gear has a place',
   'hatch-closed': 'closures close',
+  'mover-travel': 'movers reach their full travel',
   payload: 'gross rating',
   'front-axle': 'front axle rating',
   'rear-axle': 'rear axle rating',

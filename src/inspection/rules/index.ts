@@ -13,6 +13,7 @@ import { figuresMissing } from './figures-missing.ts';
 import { gearInRoom } from './gear-in-room.ts';
 import { gearUnplaced } from './gear-unplaced.ts';
 import { hatchClosed } from './hatch-closed.ts';
+import { moverTravel } from './mover-travel.ts';
 import { movingGap } from './moving-gap.ts';
 import { partTooBig, partTooSmall } from './part-size.ts';
 import { frontAxle, payload, rearAxle } from './ratings.ts';
@@ -35,6 +36,7 @@ export const RULES: { readonly [Id in RuleId]: Rule } = {
   'gear-in-room': gearInRoom,
   'gear-unplaced': gearUnplaced,
   'hatch-closed': hatchClosed,
+  'mover-travel': moverTravel,
   payload,
   'front-axle': frontAxle,
   'rear-axle': rearAxle,

@@ -23,6 +23,7 @@ import {
   sayStabilityLoss,
 } from './loads.ts';
 import { sayCabinetSolves, sayPartTooBig, sayPartTooSmall } from './making.ts';
+import { sayMoverTravel } from './travel.ts';
 import { saySpaceMissing, sayStartValues } from './survey.ts';
 
 /** The words of every rule: a new rule asks for its words here. */
@@ -39,6 +40,7 @@ export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
   'gear-in-room': sayGearInRoom,
   'gear-unplaced': sayGearUnplaced,
   'hatch-closed': sayHatchClosed,
+  'mover-travel': sayMoverTravel,
   payload: sayPayload,
   'front-axle': sayFrontAxle,
   'rear-axle': sayRearAxle,

@@ -1,0 +1,138 @@
+import { degrees, ROUNDING_MM } from '../../base/index.ts';
+import { certifiedTravel, gapWithin, type Motion, type TravelPlace } from '../../bodies/index.ts';
+import type { Finding, Measured } from '../finding.ts';
+import { halfWidthTo, type Job } from '../job.ts';
+import type { StandingBody } from '../standing.ts';
+import { type CabinetMover, carriedWith, type InTheWay, motionOf, openVehicle } from '../travel/movers.ts';
+import { found, type Limit, limitAt, measured, NO_OVERLAP, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
+
+/** How far around its way a mover is watched: beyond this nothing is said of its margin but that it is at least this. */
+const WATCHED = 'gap-hatch-trim';
+
+interface Travelling {
+  readonly mover: CabinetMover;
+  readonly motion: Motion;
+  readonly moving: readonly StandingBody[];
+}
+
+const cabinetInTheWay = (job: Job, carried: ReadonlySet<string>): readonly InTheWay[] =>
+  job.standing
+    .filter(({ body, closure }) => closure === null && (body.mover === null || !carried.has(body.mover)))
+    .map(({ body }) => ({ part: body.kind === 'panel' || body.kind === 'hardware' ? body.id : body.origin, name: body.name, shape: body.shape, vehicle: null }));
+
+/**
+ * What stands in the way of a mover, less what it is built against: hardware of its own node (slides run in each
+ * other), and what it already touches or overlaps when stowed, which other rules judge at rest.
+ */
+const inTheWayOf = (job: Job, { mover, moving }: Travelling, vehicle: readonly InTheWay[], carried: ReadonlySet<string>): readonly InTheWay[] => {
+  const own = new Set(job.standing.filter(({ body }) => body.origin === mover.origin && body.kind === 'hardware').map(({ body }) => body.id));
+  return [...cabinetInTheWay(job, carried), ...vehicle].filter(
+    ({ part, shape }) =>
+      !own.has(part) && !moving.some(({ body }) => gapWithin(body.shape, shape, ROUNDING_MM) !== null),
+  );
+};
+
+const amountText = (motion: Motion, amount: number): { readonly value: number; readonly unit: string } =>
+  motion.kind === 'slide' ? { value: amount, unit: 'mm' } : { value: degrees(amount), unit: 'deg' };
+
+const segmentOf = (place: TravelPlace) => [place.from, place.to] as const;
+
+interface Outcome {
+  readonly findings: readonly Finding[];
+  readonly measured: readonly Measured[];
+}
+
+const blockedFinding = ({ mover, motion, moving }: Travelling, contact: TravelPlace, met: InTheWay): Finding => {
+  const reaches = amountText(motion, contact.at);
+  const whole = amountText(motion, motion.kind === 'slide' ? motion.toMm : motion.toRad);
+  return found('mover-travel', {
+    severity: 'stop',
+    parts: [mover.origin, met.part],
+    value: reaches.value,
+    limit: limitAt(NO_OVERLAP, whole.value, whole.unit),
+    at: segmentOf(contact),
+    margin: 'travel',
+    facts: { what: 'meets', mover: mover.name, body: moving[contact.shape]?.body.name ?? mover.name, obstacle: met.name },
+  });
+};
+
+const closeFinding = (job: Job, { mover, motion, moving }: Travelling, nearest: TravelPlace, met: InTheWay, limit: Limit): Finding => {
+  const out = amountText(motion, nearest.at);
+  return found('mover-travel', {
+    severity: 'caution',
+    parts: [mover.origin, met.part],
+    value: nearest.distance,
+    limit,
+    uncertainty: met.vehicle === null ? 0 : halfWidthTo(job, met.vehicle),
+    at: segmentOf(nearest),
+    margin: 'travel',
+    facts: { what: 'close', mover: mover.name, body: moving[nearest.shape]?.body.name ?? mover.name, obstacle: met.name, out: out.value, outUnit: out.unit },
+  });
+};
+
+/** A gap that the mover keeps all the way because it is built so (a reveal, the play of a slide) is not the way's fault. */
+const builtSo = ({ moving }: Travelling, nearest: TravelPlace, met: InTheWay): boolean => {
+  const stowed = moving[nearest.shape]?.body.shape;
+  const gap = stowed ? gapWithin(stowed, met.shape, nearest.distance + ROUNDING_MM) : null;
+  return gap !== null && gap.distance <= nearest.distance + ROUNDING_MM;
+};
+
+const judge = (job: Job, travelling: Travelling, inTheWay: readonly InTheWay[], limit: Limit): Outcome => {
+  const { mover, motion, moving } = travelling;
+  const watched = Math.max(job.rules.value(WATCHED), limit.value);
+  const shapes = moving.map(({ body }) => body.shape);
+  const whole = certifiedTravel(motion, shapes, inTheWay.map(({ shape }) => shape), 0, { limit: watched });
+  const contact = whole.contact;
+  const met = contact ? inTheWay[contact.obstacle] : undefined;
+  if (contact && met)
+    return {
+      findings: [blockedFinding(travelling, contact, met)],
+      measured: [measured('mover-travel', { margin: 'travel', parts: [mover.origin, met.part], value: whole.leastGap, limit, sense: 'at least', at: segmentOf(contact) })],
+    };
+  // What it is built against is set aside, so that the nearest of the rest shows.
+  const rest = inTheWay.filter(({ shape }) => !moving.some(({ body }) => gapWithin(body.shape, shape, limit.value) !== null));
+  const free = certifiedTravel(motion, shapes, rest.map(({ shape }) => shape), 0, { limit: watched });
+  const near = [
+    ...(whole.nearest ? [{ nearest: whole.nearest, met: inTheWay[whole.nearest.obstacle] }] : []),
+    ...(free.nearest ? [{ nearest: free.nearest, met: rest[free.nearest.obstacle] }] : []),
+  ];
+  const tight = near.find(
+    (each) => each.met && each.nearest.distance < limit.value + (each.met.vehicle === null ? 0 : halfWidthTo(job, each.met.vehicle)) - ROUNDING_MM && !builtSo(travelling, each.nearest, each.met),
+  );
+  return {
+    findings: tight?.met ? [closeFinding(job, travelling, tight.nearest, tight.met, limit)] : [],
+    measured: [
+      measured('mover-travel', {
+        margin: 'travel',
+        parts: [mover.origin],
+        value: free.nearest ? free.leastGap : watched,
+        limit,
+        sense: 'at least',
+        at: free.nearest ? segmentOf(free.nearest) : null,
+      }),
+    ],
+  };
+};
+
+/**
+ * Every mover of the cabinet through its whole travel, proven and not sampled, against everything else stowed and the
+ * vehicle with its closures open: it reaches its full travel, and keeps the gap between moving parts to what it comes
+ * nearer to on the way.
+ */
+export const moverTravel = (job: Job): Verdict => {
+  const { movers } = job.fitout;
+  if (movers.length === 0) return NOTHING;
+  const limit = ruleLimit(job.rules, 'gap-moving-parts');
+  const vehicle = job.space ? openVehicle(job, job.space) : [];
+  const outcomes = movers.map((mover): Outcome => {
+    const carried = carriedWith(movers, mover.id);
+    const moving = job.standing.filter(({ body }) => body.mover !== null && carried.has(body.mover) && body.kind !== 'plug-room');
+    const travelling: Travelling = { mover, motion: motionOf(mover), moving };
+    return judge(job, travelling, inTheWayOf(job, travelling, vehicle, carried), limit);
+  });
+  return {
+    findings: outcomes.flatMap(({ findings }) => findings),
+    measured: outcomes.flatMap((outcome) => outcome.measured),
+    pairs: movers.length,
+  };
+};
