@@ -110,7 +110,11 @@ describe('problems', () => {
         .filter((path) => path.endsWith('.ts'))
         .map((path) => readFileSync(`src/${room}/${path}`, 'utf8')),
     );
-    const codes = texts.flatMap((text) => [...text.matchAll(/code: '([a-z-]+)'/g)].map(([, code]) => code ?? ''));
+    const codes = texts.flatMap((text) =>
+      [...text.matchAll(/(?:code: |\bfault\(|problem\(i, [^,]+, )'([a-z]+(?:-[a-z]+)*)'/g)].map(
+        ([, code]) => code ?? '',
+      ),
+    );
     expect(codes.length).toBeGreaterThan(15);
     // Facts of survey and vehicle are no problems of a document: the inspection says them.
     const facts = new Set<string>([...SURVEY_FACTS, ...VEHICLE_FACTS]);

@@ -23,8 +23,8 @@ import {
   sayStabilityLoss,
 } from './loads.ts';
 import { sayCabinetSolves, sayPartTooBig, sayPartTooSmall } from './making.ts';
-import { sayMoverTravel } from './travel.ts';
 import { saySpaceMissing, sayStartValues } from './survey.ts';
+import { sayMoverTravel } from './travel.ts';
 
 /** The words of every rule: a new rule asks for its words here. */
 export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
