@@ -2,6 +2,7 @@
 // gives: the cargo space: free solid, obstacles, closures, zones, with its uncertainty
 // knows: what the vehicle is
 export * from './adjust/index.ts';
+export * from './box/index.ts';
 export * from './closure-edge.ts';
 export * from './create-cargo-space.ts';
 export * from './gap-uncertainty.ts';
