@@ -9,6 +9,8 @@ const FITTING_NAMES: { readonly [Kind in FittingKind]: string } = {
   'open-storage': 'bay',
   faceplate: 'faceplate',
   'apparatus-bracket': 'apparatus bracket',
+  door: 'door',
+  board: 'command board',
 };
 
 const PART_WORDS = { columns: 'column', rows: 'row', layers: 'layer' } as const;

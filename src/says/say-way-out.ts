@@ -45,6 +45,8 @@ const WAYS: { readonly [Kind in WayKind]: SayWay } = {
   },
   'let-slide-be-chosen': (facts, speech) =>
     `let the slide of ${speech.name(text(facts, 'opening'))} be chosen by load and depth`,
+  'shorten-slide': (facts, speech) =>
+    `put a ${speech.length(mm(facts))} slide under ${speech.name(text(facts, 'opening'))}`,
   'share-part': (facts, speech) => `give ${speech.name(text(facts, 'opening'))} what the others leave`,
   'move-carcass': (facts, speech) => `move ${text(facts, 'carcass')} ${by(facts, speech)} ${towards(facts)}`,
   'grow-opening': (facts, speech) => `make ${speech.name(text(facts, 'opening'))} ${by(facts, speech)} larger`,

@@ -18,14 +18,28 @@ interface Travelling {
 const cabinetInTheWay = (job: Job, carried: ReadonlySet<string>): readonly InTheWay[] =>
   job.standing
     .filter(({ body, closure }) => closure === null && (body.mover === null || !carried.has(body.mover)))
-    .map(({ body }) => ({ part: body.kind === 'panel' || body.kind === 'hardware' ? body.id : body.origin, name: body.name, shape: body.shape, vehicle: null }));
+    .map(({ body }) => ({
+      part: body.kind === 'panel' || body.kind === 'hardware' ? body.id : body.origin,
+      name: body.name,
+      shape: body.shape,
+      vehicle: null,
+    }));
 
 /**
  * What stands in the way of a mover, less what it is built against: hardware of its own node (slides run in each
  * other), and what it already touches or overlaps when stowed, which other rules judge at rest.
  */
-const inTheWayOf = (job: Job, { mover, moving }: Travelling, vehicle: readonly InTheWay[], carried: ReadonlySet<string>): readonly InTheWay[] => {
-  const own = new Set(job.standing.filter(({ body }) => body.origin === mover.origin && body.kind === 'hardware').map(({ body }) => body.id));
+const inTheWayOf = (
+  job: Job,
+  { mover, moving }: Travelling,
+  vehicle: readonly InTheWay[],
+  carried: ReadonlySet<string>,
+): readonly InTheWay[] => {
+  const own = new Set(
+    job.standing
+      .filter(({ body }) => body.origin === mover.origin && body.kind === 'hardware')
+      .map(({ body }) => body.id),
+  );
   return [...cabinetInTheWay(job, carried), ...vehicle].filter(
     ({ part, shape }) =>
       !own.has(part) && !moving.some(({ body }) => gapWithin(body.shape, shape, ROUNDING_MM) !== null),
@@ -52,11 +66,22 @@ const blockedFinding = ({ mover, motion, moving }: Travelling, contact: TravelPl
     limit: limitAt(NO_OVERLAP, whole.value, whole.unit),
     at: segmentOf(contact),
     margin: 'travel',
-    facts: { what: 'meets', mover: mover.name, body: moving[contact.shape]?.body.name ?? mover.name, obstacle: met.name },
+    facts: {
+      what: 'meets',
+      mover: mover.name,
+      body: moving[contact.shape]?.body.name ?? mover.name,
+      obstacle: met.name,
+    },
   });
 };
 
-const closeFinding = (job: Job, { mover, motion, moving }: Travelling, nearest: TravelPlace, met: InTheWay, limit: Limit): Finding => {
+const closeFinding = (
+  job: Job,
+  { mover, motion, moving }: Travelling,
+  nearest: TravelPlace,
+  met: InTheWay,
+  limit: Limit,
+): Finding => {
   const out = amountText(motion, nearest.at);
   return found('mover-travel', {
     severity: 'caution',
@@ -66,7 +91,14 @@ const closeFinding = (job: Job, { mover, motion, moving }: Travelling, nearest: 
     uncertainty: met.vehicle === null ? 0 : halfWidthTo(job, met.vehicle),
     at: segmentOf(nearest),
     margin: 'travel',
-    facts: { what: 'close', mover: mover.name, body: moving[nearest.shape]?.body.name ?? mover.name, obstacle: met.name, out: out.value, outUnit: out.unit },
+    facts: {
+      what: 'close',
+      mover: mover.name,
+      body: moving[nearest.shape]?.body.name ?? mover.name,
+      obstacle: met.name,
+      out: out.value,
+      outUnit: out.unit,
+    },
   });
 };
 
@@ -81,23 +113,50 @@ const judge = (job: Job, travelling: Travelling, inTheWay: readonly InTheWay[], 
   const { mover, motion, moving } = travelling;
   const watched = Math.max(job.rules.value(WATCHED), limit.value);
   const shapes = moving.map(({ body }) => body.shape);
-  const whole = certifiedTravel(motion, shapes, inTheWay.map(({ shape }) => shape), 0, { limit: watched });
+  const whole = certifiedTravel(
+    motion,
+    shapes,
+    inTheWay.map(({ shape }) => shape),
+    0,
+    { limit: watched },
+  );
   const contact = whole.contact;
   const met = contact ? inTheWay[contact.obstacle] : undefined;
   if (contact && met)
     return {
       findings: [blockedFinding(travelling, contact, met)],
-      measured: [measured('mover-travel', { margin: 'travel', parts: [mover.origin, met.part], value: whole.leastGap, limit, sense: 'at least', at: segmentOf(contact) })],
+      measured: [
+        measured('mover-travel', {
+          margin: 'travel',
+          parts: [mover.origin, met.part],
+          value: whole.leastGap,
+          limit,
+          sense: 'at least',
+          at: segmentOf(contact),
+        }),
+      ],
     };
   // What it is built against is set aside, so that the nearest of the rest shows.
-  const rest = inTheWay.filter(({ shape }) => !moving.some(({ body }) => gapWithin(body.shape, shape, limit.value) !== null));
-  const free = certifiedTravel(motion, shapes, rest.map(({ shape }) => shape), 0, { limit: watched });
+  const rest = inTheWay.filter(
+    ({ shape }) => !moving.some(({ body }) => gapWithin(body.shape, shape, limit.value) !== null),
+  );
+  const free = certifiedTravel(
+    motion,
+    shapes,
+    rest.map(({ shape }) => shape),
+    0,
+    { limit: watched },
+  );
   const near = [
     ...(whole.nearest ? [{ nearest: whole.nearest, met: inTheWay[whole.nearest.obstacle] }] : []),
     ...(free.nearest ? [{ nearest: free.nearest, met: rest[free.nearest.obstacle] }] : []),
   ];
   const tight = near.find(
-    (each) => each.met && each.nearest.distance < limit.value + (each.met.vehicle === null ? 0 : halfWidthTo(job, each.met.vehicle)) - ROUNDING_MM && !builtSo(travelling, each.nearest, each.met),
+    (each) =>
+      each.met &&
+      each.nearest.distance <
+        limit.value + (each.met.vehicle === null ? 0 : halfWidthTo(job, each.met.vehicle)) - ROUNDING_MM &&
+      !builtSo(travelling, each.nearest, each.met),
   );
   return {
     findings: tight?.met ? [closeFinding(job, travelling, tight.nearest, tight.met, limit)] : [],
@@ -126,7 +185,9 @@ export const moverTravel = (job: Job): Verdict => {
   const vehicle = job.space ? openVehicle(job, job.space) : [];
   const outcomes = movers.map((mover): Outcome => {
     const carried = carriedWith(movers, mover.id);
-    const moving = job.standing.filter(({ body }) => body.mover !== null && carried.has(body.mover) && body.kind !== 'plug-room');
+    const moving = job.standing.filter(
+      ({ body }) => body.mover !== null && carried.has(body.mover) && body.kind !== 'plug-room',
+    );
     const travelling: Travelling = { mover, motion: motionOf(mover), moving };
     return judge(job, travelling, inTheWayOf(job, travelling, vehicle, carried), limit);
   });

@@ -36,7 +36,11 @@ export const swingOf = ({ point, axis, opensRad }: PlacedClosure): Motion => ({
 const openPose = (closures: ReadonlyMap<string, PlacedClosure>, id: string): Pose => {
   let pose: Pose = HOME;
   const seen = new Set<string>();
-  for (let at = closures.get(id); at && !seen.has(at.id); at = at.carriedBy === null ? undefined : closures.get(at.carriedBy)) {
+  for (
+    let at = closures.get(id);
+    at && !seen.has(at.id);
+    at = at.carriedBy === null ? undefined : closures.get(at.carriedBy)
+  ) {
     seen.add(at.id);
     pose = after(turnAbout(at.point, at.axis, at.opensRad), pose);
   }
@@ -65,7 +69,14 @@ export const openVehicle = (job: Job, space: CargoSpace): readonly InTheWay[] =>
   const hanging = job.standing.flatMap(({ body, closure }) =>
     closure === null
       ? []
-      : [{ part: body.origin, name: body.name, vehicle: null, shape: shapeAt(body.shape, openPose(closures, closure)) }],
+      : [
+          {
+            part: body.origin,
+            name: body.name,
+            vehicle: null,
+            shape: shapeAt(body.shape, openPose(closures, closure)),
+          },
+        ],
   );
   return [...vehicle, ...hanging];
 };

@@ -8,6 +8,7 @@ export const WAY_KINDS = [
   'turn-gear',
   'let-slide-be-chosen',
   'share-part',
+  'shorten-slide',
   'move-carcass',
   'grow-opening',
   'shrink-carcass',

@@ -3,6 +3,7 @@ import { NO_WAY, type WayFinder } from './candidate.ts';
 import { carcassWays, twoCarcassWays } from './carcass-ways.ts';
 import { gearWays, roomWays, secondGearWays } from './gear-ways.ts';
 import { largerRoomWays, solvingWays } from './opening-ways.ts';
+import { shorterSlideWays } from './travel-ways.ts';
 
 const anyOf =
   (...finders: readonly WayFinder[]): WayFinder =>
@@ -25,6 +26,7 @@ export const WAYS: { readonly [Id in RuleId]: WayFinder } = {
   'gear-in-room': anyOf(roomWays, largerRoomWays),
   'gear-unplaced': NO_WAY,
   'hatch-closed': offTheVehicle,
+  'mover-travel': shorterSlideWays,
   payload: NO_WAY,
   'front-axle': NO_WAY,
   'rear-axle': NO_WAY,
