@@ -20,10 +20,10 @@ interface DividerForm {
   /** The sides of a part that look towards the part before it and after it. */
   readonly before: Side;
   readonly after: Side;
-  /** The sides in which a divider is housed; `open` ones only where the last of `housed` has no wall. */
+  /** The sides in which a divider is housed; those of `whenOpen` too in a room that is open above. */
   readonly housed: readonly Side[];
   readonly whenOpen: readonly Side[];
-  /** Pairs of sides of which one must stand, both its sides, to hold a divider. */
+  /** Sides that hold a divider: all of one of these lists must have a wall. */
   readonly heldBy: readonly (readonly Side[])[];
 }
 

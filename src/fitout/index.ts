@@ -3,4 +3,5 @@
 // knows: what the cabinet is
 export { gearSize } from './gear-size.ts';
 export * from './parts.ts';
+export { allowedSlideLoadKg } from './slide-load.ts';
 export { createFitOutSolver, type FitOutSolver, solveFitOut } from './solve.ts';

@@ -23,7 +23,7 @@ export interface SlideSide {
 export type Surface = (along: number, up: number) => Vec3;
 
 const MM_PER_METRE = 1000;
-const G_PAIR = 2;
+const SLIDES_IN_A_PAIR = 2;
 
 interface SlideJob {
   readonly room: Room;
@@ -82,7 +82,7 @@ export const slideParts = (
   const { slide, lengthMm } = option;
   const { id } = room.opening;
   const common = { origin: id, carcass: context.carcass.id, name: slide.name, mover: room.mover };
-  const massKg = (slide.massKgPerMetre * lengthMm) / MM_PER_METRE / G_PAIR;
+  const massKg = (slide.massKgPerMetre * lengthMm) / MM_PER_METRE / SLIDES_IN_A_PAIR;
   const sigma = context.rule('hardware-mass-sigma-share');
   const pair: HardwareUse = {
     ...common,

@@ -72,6 +72,46 @@ describe('a fitting in a random opening', () => {
 /** How far a body may stand out of its opening: housed shelves, and what is meant to stand in front of the face. */
 const outward = (id: string): boolean => /\/(pull|latch|front|face)$/.test(id);
 
+describe('a drawer or slide-out', () => {
+  const sliding = randomFitting(fc, 0).filter(({ kind }) => kind === 'drawer' || kind === 'slide-out');
+  const rule = (id: string): number => houseRules(catalog, []).value(id);
+
+  /** Least spare over everything that the mover carries, and behind it and its slides. */
+  const spares = (fitOut: FitOut): { readonly above: number; readonly behind: number } => {
+    const [opening] = fitOut.openings;
+    if (!opening) throw new Error('no opening');
+    const { max } = openingBox(fitOut, opening);
+    // The front closes the opening and keeps its reveal only.
+    const carried = fitOut.bodies.filter(
+      ({ origin, id }) => origin === 'opening-1' && !/\/(front|latch|pull)$/.test(id),
+    );
+    const high = Math.max(...carried.map((body) => bodyBox(body as never).max[2]));
+    const far = Math.max(...carried.map((body) => bodyBox(body as never).max[1]));
+    return { above: max[2] - high, behind: max[1] - far };
+  };
+
+  it('keeps its clearances in its least room and in any room that it fits', () => {
+    let fits = 0;
+    fc.assert(
+      fc.property(sliding, anyRoom, (fitting, room) => {
+        const least = solve(clearOf(fitting, room)).openings[0]?.least ?? [0, 0, 0];
+        const larger = room.map((side, axis) => (least[axis] ?? 0) + side / 10) as unknown as Vec3;
+        for (const size of [least, larger]) {
+          const fitOut = solve(clearOf(fitting, size));
+          if (fitOut.problems.some(({ code }) => code === 'rules-fight')) continue;
+          fits++;
+          const { above, behind } = spares(fitOut);
+          const clearAbove = fitting.kind === 'drawer' ? rule('drawer-clear-above') : rule('tray-clear-above');
+          expect(above).toBeGreaterThanOrEqual(clearAbove - ROUNDING_MM);
+          expect(behind).toBeGreaterThanOrEqual(rule('back-clear') - ROUNDING_MM);
+        }
+      }),
+      { seed: SEED, numRuns: 80 },
+    );
+    expect(fits).toBeGreaterThan(100);
+  });
+});
+
 describe('everything of a fitting that fits', () => {
   it('lies inside its opening at rest, but for what stands in front of the face', () => {
     let seen = 0;
