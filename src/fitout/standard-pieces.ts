@@ -8,8 +8,6 @@ export const PIECES = {
   front: 'wood-screw-4x30',
   /** A plate on its cleats. */
   plate: 'machine-screw-m5x20',
-  /** A flange of a hinge. */
-  hinge: 'wood-screw-4x16',
   /** A bracket through its panel. */
   bracket: 'bolt-m8x40',
 } as const;
