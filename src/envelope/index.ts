@@ -15,4 +15,5 @@ export * from './scan/index.ts';
 export * from './space.ts';
 export * from './survey-facts.ts';
 export * from './survey-network.ts';
+export * from './survey-report.ts';
 export * from './vehicle-facts.ts';

@@ -64,10 +64,16 @@ const MENDED: { readonly [Name in Slip]: (mm: number) => readonly (number | null
 const CLOSE_SIGMAS = 3;
 
 /**
- * The slip that would explain a length which the others contradict, or null. Where several would, the first of the
- * list: those of units leave less to chance than those of a digit.
+ * The slip that would explain a length which the others contradict, or null: the one that comes closest to what they
+ * make it; among equals the earlier of the list, since those of units leave less to chance than those of a digit.
  */
-export const likelySlip = (readMm: number, othersMm: number, sigmaMm: number): Slip | null =>
-  SLIPS.find((slip) =>
-    MENDED[slip](readMm).some((mended) => mended !== null && Math.abs(mended - othersMm) <= CLOSE_SIGMAS * sigmaMm),
-  ) ?? null;
+export const likelySlip = (readMm: number, othersMm: number, sigmaMm: number): Slip | null => {
+  let best: Slip | null = null;
+  let least = CLOSE_SIGMAS * sigmaMm;
+  for (const slip of SLIPS)
+    for (const mended of MENDED[slip](readMm)) {
+      const off = mended === null ? Infinity : Math.abs(mended - othersMm);
+      if (best === null ? off <= least : off < least) [best, least] = [slip, off];
+    }
+  return best;
+};

@@ -46,8 +46,11 @@ export const judgeReadings = (network: Network): Verdict => {
     .filter((reading) => named.includes(reading.id))
     .map((reading): Suspect => {
       const made = predict(reading, others);
-      const slip = isAngle(reading.kind) ? null : likelySlip(reading.value, made, reading.sigma);
-      return { id: reading.id, read: reading.value, others: made, w: rows.get(reading.id)?.w ?? 0, slip };
+      const row = rows.get(reading.id);
+      // Read less others spreads by σ / √r: what the others make it is not exact either.
+      const spread = reading.sigma / Math.sqrt(row?.redundancy ?? 1);
+      const slip = isAngle(reading.kind) ? null : likelySlip(reading.value, made, spread);
+      return { id: reading.id, read: reading.value, others: made, w: row?.w ?? 0, slip };
     })
     .toSorted((a, b) => Math.abs(b.w) - Math.abs(a.w));
   return {
