@@ -28,54 +28,66 @@ export interface TrayBoards {
   readonly inside: Box;
 }
 
+const trayBoard = (
+  job: TrayJob,
+  role: string,
+  box: Box,
+  rest: Pick<Board, 'along' | 'face'> & Partial<Board>,
+): Board => ({
+  id: `${job.opening}/${role}`,
+  origin: job.opening,
+  role,
+  name: `${job.name} ${role.replaceAll('-', ' ')}`,
+  material: job.lipSheet,
+  box,
+  seat: 'rabbet',
+  side: null,
+  band: null,
+  ...rest,
+});
+
+/** The two sides of a tray, or none where they have no height. */
+const traySides = (
+  job: TrayJob,
+  x0: number,
+  x1: number,
+): { readonly left: Board | null; readonly right: Board | null } => {
+  const { min, max } = job.box;
+  if (job.sideHeight <= 0) return { left: null, right: null };
+  const between = (from: number, to: number): Box => ({
+    min: [from, min[1], min[2]],
+    max: [to, max[1], min[2] + job.sideHeight],
+  });
+  return {
+    left: trayBoard(job, 'tray-side-left', between(min[0], x0), { along: BACKWARD, face: RIGHT, side: 'left' }),
+    right: trayBoard(job, 'tray-side-right', between(x1, max[0]), { along: BACKWARD, face: LEFT, side: 'right' }),
+  };
+};
+
 /**
  * A deck between two sides, in a rabbet along the lower edge of each, with a lip in front and behind that stands on
  * the deck. Without sides the deck takes the full width.
  */
 export const trayBoards = (job: TrayJob): TrayBoards => {
-  const { opening, name, box, deckSheet, lipSheet, sideHeight, lipHeight } = job;
+  const { box, deckSheet, lipSheet, sideHeight, lipHeight } = job;
   const { min, max } = box;
-  const t = lipSheet.thicknessMm;
-  const [sides, lips] = [sideHeight > 0, lipHeight > 0];
-  const [x0, x1] = sides ? [min[0] + t, max[0] - t] : [min[0], max[0]];
-  const [y0, y1] = lips ? [min[1] + t, max[1] - t] : [min[1], max[1]];
-  const into = sides ? job.housing : 0;
+  const sideThick = sideHeight > 0 ? lipSheet.thicknessMm : 0;
+  const lipThick = lipHeight > 0 ? lipSheet.thicknessMm : 0;
+  const [x0, x1, y0, y1] = [min[0] + sideThick, max[0] - sideThick, min[1] + lipThick, max[1] - lipThick];
+  const into = sideHeight > 0 ? job.housing : 0;
   const upper = min[2] + deckSheet.thicknessMm;
-  const board = (role: string, at: Box, rest: Pick<Board, 'along' | 'face'> & Partial<Board>): Board => ({
-    id: `${opening}/${role}`,
-    origin: opening,
-    role,
-    name: `${name} ${role.replaceAll('-', ' ')}`,
-    material: lipSheet,
-    box: at,
-    seat: 'rabbet',
-    side: null,
-    band: null,
-    ...rest,
-  });
-  const side = (role: 'tray-side-left' | 'tray-side-right', from: number, to: number): Board =>
-    board(
-      role,
-      { min: [from, min[1], min[2]], max: [to, max[1], min[2] + sideHeight] },
-      role === 'tray-side-left'
-        ? { along: BACKWARD, face: RIGHT, side: 'left' }
-        : { along: BACKWARD, face: LEFT, side: 'right' },
-    );
-  const lip = (role: string, from: number, to: number): Board =>
-    board(role, { min: [x0, from, upper], max: [x1, to, upper + lipHeight] }, { along: RIGHT, face: TO_FACE });
-  const left = sides ? side('tray-side-left', min[0], x0) : null;
-  const right = sides ? side('tray-side-right', x1, max[0]) : null;
-  const deck = board(
+  const { left, right } = traySides(job, x0, x1);
+  const deck = trayBoard(
+    job,
     'deck',
     { min: [x0 - into, min[1], min[2]], max: [x1 + into, max[1], upper] },
     { along: BACKWARD, face: UPWARD, material: deckSheet },
   );
-  const ends = lips ? [lip('lip-front', min[1], y0), lip('lip-back', y1, max[1])] : [];
-  return {
-    deck,
-    left,
-    right,
-    all: [...(left ? [left] : []), ...(right ? [right] : []), deck, ...ends],
-    inside: { min: [x0, y0, upper], max: [x1, y1, max[2]] },
+  const lip = (role: string, from: number, to: number): Board => {
+    const standing: Box = { min: [x0, from, upper], max: [x1, to, upper + lipHeight] };
+    return trayBoard(job, role, standing, { along: RIGHT, face: TO_FACE });
   };
+  const ends = lipHeight > 0 ? [lip('lip-front', min[1], y0), lip('lip-back', y1, max[1])] : [];
+  const all = [left, right, deck, ...ends].filter((board) => board !== null);
+  return { deck, left, right, all, inside: { min: [x0, y0, upper], max: [x1, y1, max[2]] } };
 };
