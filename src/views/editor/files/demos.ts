@@ -8,6 +8,9 @@ export interface Demo {
 
 const FILES = import.meta.glob<string>('../../../../assets/designs/*.json', { query: '?raw', import: 'default' });
 
+/** The demo that a browser without any design of its own begins with. */
+export const FIRST_DEMO = 'harrow-fell';
+
 const nameOf = (path: string): string =>
   path
     .split('/')

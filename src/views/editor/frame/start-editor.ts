@@ -3,6 +3,7 @@ import type { Design } from '../../../design/index.ts';
 import { createFitOutSolver, type FitOut } from '../../../fitout/index.ts';
 import { beginning } from '../files/begin.ts';
 import { browserClaims, type ClaimHooks, type Claims, soleClaims } from '../files/claims.ts';
+import { FIRST_DEMO } from '../files/demos.ts';
 import { createKeeper, type Keeper } from '../files/keeper.ts';
 import { collectNotes, leaveNote } from '../files/late-note.ts';
 import { createSession } from '../files/session.ts';
@@ -117,6 +118,8 @@ export const startEditor = async (): Promise<{
   if (begun.unreadable) desk.getState().lay({ kind: 'bad-file', ...begun.unreadable });
   const files = createSession({ editor, desk, vault, claims, keeper, newId, remember: rememberId });
   keepOnLeaving(keeper);
+  // Whoever comes for the first time sees a finished job, not an empty sheet.
+  if (!begun.found && !begun.unreadable) await files.openDemo(FIRST_DEMO);
   const engine = startEngine(editor, desk);
   return { editor, desk, bench: { catalog, files, stopLooking: engine.stopLooking } };
 };
