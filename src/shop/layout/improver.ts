@@ -72,19 +72,21 @@ export const createImprover = (asked: LayoutJob, seed: number, options: Improver
     ([material, parts], at) =>
       new MaterialSearch(prepare(job, material, parts, stock.get(material) ?? []), seed + at, options.tidy ?? true),
   );
-  let written: Layout | null = null;
+  let written: { readonly layout: Layout; readonly of: string } | null = null;
+  // Layouts only ever replace each other by better ones: their numbers tell whether the written one is still the best.
+  const state = (): string => searches.map(({ version }) => version).join();
   let turns = 0;
   return {
     step: (count) => {
       let better = false;
       for (const search of searches) if (search.step(count)) better = true;
       turns += count;
-      if (better) written = null;
       return better;
     },
     best: () => {
-      written ??= writeLayout(job, searches, notes);
-      return written;
+      const of = state();
+      if (written?.of !== of) written = { layout: writeLayout(job, searches, notes), of };
+      return written.layout;
     },
     done: () => searches.every((search) => search.done),
     turns: () => turns,

@@ -1,4 +1,3 @@
-import type { Problem as Fault } from '../../base/index.ts';
 import type { CutKind } from './job.ts';
 
 /**
@@ -99,14 +98,14 @@ export interface Unplaced {
 }
 
 export interface LayoutNote {
-  readonly code: 'matched-group-split' | 'matched-group-too-long' | 'stock-left-out' | 'setting-replaced';
+  readonly code: 'matched-group-split' | 'stock-left-out' | 'setting-replaced';
+  /** The group, the sheet or the setting. */
   readonly about: string;
-  readonly fault?: Fault;
 }
 
 /** How good the layout can be called. */
 export interface Proof {
-  /** No layout of these parts has fewer sheets, or null where sheets differ in size and only the price is bounded. */
+  /** No layout of these parts has fewer sheets. */
   readonly lowerBoundSheets: number;
   /** No layout of these parts costs less. */
   readonly lowerBoundPrice: number;

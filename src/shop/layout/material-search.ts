@@ -35,6 +35,8 @@ export class MaterialSearch {
   /** Price that no layout of the asked kind (two stages) can beat; never below the bound's. */
   stagedPrice: number;
   turns = 0;
+  /** Counts every change of layout or proof. */
+  version = 0;
   private readonly goal: Search;
   private readonly tidy: Search;
   private readonly tidies: boolean;
@@ -106,6 +108,7 @@ export class MaterialSearch {
 
   private take(solution: Solution): void {
     this.best = solution;
+    this.version++;
     this.idle = 0;
     // The bound speaks of all pieces: it can only be computed once all of them have a place.
     if (solution.leftOut.length === 0 && this.bound.sheets === 0) {
@@ -117,6 +120,7 @@ export class MaterialSearch {
   /** Takes a proof or a layout found elsewhere. */
   learn(stagedPrice: number, solution: Solution | null): void {
     this.stagedPrice = Math.max(this.stagedPrice, stagedPrice);
+    this.version++;
     if (solution === null || solution.leftOut.length > 0 || solution.cost >= this.best.cost) return;
     this.take(solution);
     this.goal.start(solution);

@@ -17,8 +17,8 @@ export interface SearchSettings {
 
 export const SETTINGS: SearchSettings = {
   removals: 6,
-  climb: 0.3,
+  climb: 0.42,
   blink: 0.02,
   memory: 100,
-  orders: [1, 1, 1, 1, 0.3, 0.3],
+  orders: [1, 1, 1, 1, 1, 1],
 };

@@ -1,0 +1,24 @@
+/**
+ * What the proof needs of a linear solver: minimise cost · x, rows at least their demand or at most their stock, x ≥ 0.
+ * Passed in as a value, so that this room loads nothing by itself.
+ */
+export interface LinearSolver {
+  readonly open: (rows: readonly Row[]) => Master;
+}
+
+/** One row of the master: Σ column · x between the two. */
+export interface Row {
+  readonly least: number;
+  readonly most: number;
+}
+
+export interface Master {
+  /** `rows` and `counts` belong together; the number of the column is the number of columns before it. */
+  readonly addColumn: (cost: number, rows: readonly number[], counts: readonly number[]) => void;
+  /** The linear optimum with the price of each row; null when there is none. */
+  readonly solve: () => { readonly value: number; readonly duals: Float64Array } | null;
+  /** A good whole-number solution after at most this many nodes; null when none was found. */
+  readonly solveWhole: (nodes: number) => { readonly value: number; readonly counts: Float64Array } | null;
+  /** The solver's memory is not collected by itself. */
+  readonly close: () => void;
+}
