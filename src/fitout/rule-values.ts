@@ -15,6 +15,26 @@ const START_VALUES: ReadonlyMap<string, number> = new Map([
   ['pilot-depth', 10],
   // Least clear room inside a drawer or on a tray that is worth building, each way.
   ['least-inside', 40],
+  // Single hinges: the first from each end of the edge, and how far apart at most.
+  ['hinge-first', 80],
+  ['hinge-apart', 700],
+  // Pilot hole for a hinge screw.
+  ['hinge-screw-hole', 3],
+  // Stroke of a gas spring over its full length.
+  ['gas-spring-stroke-share', 0.4],
+  // Roll shutters: least height of the bottom rail and of a slat, core of the roll, play of a turn, air round the roll.
+  ['shutter-rail', 60],
+  ['shutter-slat', 45],
+  ['shutter-core', 60],
+  ['shutter-layer-spare', 2],
+  ['shutter-air', 5],
+  // Command boards: what lies on the working face keeps this far from the edges of the board.
+  ['board-margin', 10],
+  // A magnetic steel face: thickness, and mass per square metre (0.7 mm at 7850 kg/m3).
+  ['magnetic-face-thickness', 0.7],
+  ['magnetic-face-mass', 5.495],
+  // Shortest carriage that a sliding board is carried by.
+  ['board-carriage-min', 250],
   // Spread of the density of one sheet against the next, one standard deviation.
   ['density-sigma-share', 0.025],
   // Spread of a catalogue mass of hardware.

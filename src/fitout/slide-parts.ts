@@ -12,7 +12,9 @@ import { slideFastener } from './standard-pieces.ts';
 
 /** One slide of a pair: the room it takes, and the surfaces that its two members are screwed to. */
 export interface SlideSide {
-  readonly side: 'left' | 'right';
+  readonly side: 'left' | 'right' | 'lower' | 'upper';
+  /** The side of the room whose panel it is fixed to, where that is another word. */
+  readonly meets?: 'left' | 'right';
   readonly box: Box;
   /** The board of the carcass side and of the mover, null where there is none, each with the screwed surface. */
   readonly fixedTo: { readonly board: PartId; readonly surface: Surface } | null;
@@ -108,8 +110,8 @@ export const slideParts = (
     }),
     hardware: [pair],
     holes,
-    problems: sides.flatMap(({ side, fixedTo }) =>
-      fixedTo === null ? [badJoint(id, [`${slide.id} meets no panel at its ${side}`])] : [],
+    problems: sides.flatMap(({ side, meets = side, fixedTo }) =>
+      fixedTo === null ? [badJoint(id, [`${slide.id} meets no panel at its ${meets}`])] : [],
     ),
   };
   return together([parts, slideFasteners(context, job, holes)]);

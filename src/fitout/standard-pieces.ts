@@ -8,6 +8,10 @@ export const PIECES = {
   front: 'wood-screw-4x30',
   /** A plate on its cleats. */
   plate: 'machine-screw-m5x20',
+  /** A flange of a hinge. */
+  hinge: 'wood-screw-4x16',
+  /** What a command board turns on, by the metre. */
+  boardHinge: 'hinge-piano-32',
   /** A bracket through its panel. */
   bracket: 'bolt-m8x40',
 } as const;

@@ -99,8 +99,48 @@ const apparatusBracket = (fc: Fc): Any<Plain> =>
     mounting: fc.constantFrom('floor', 'back'),
   });
 
+const door = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
+  fc.record({
+    kind: fc.constant('door'),
+    hung: fc.constantFrom('left', 'right', 'top', 'bottom', 'roll'),
+    front: fc.constantFrom('inset', 'overlay'),
+    material: fc.constantFrom('birch-ply-18', 'birch-ply-12', 'aluminium-32'),
+    hinge: fc.constantFrom(...hardwareOf('hinge')),
+    latch: oneOrNone(fc, hardwareOf('latch')),
+    lock: fc.constantFrom(null, 'latch-cam-lock'),
+    opensDeg: fc.integer({ min: 20, max: 180 }),
+    stay: oneOrNone(fc, hardwareOf('gas-spring', 'strap')),
+    inside,
+  });
+
+const board = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
+  fc.record({
+    kind: fc.constant('board'),
+    way: fc.constantFrom('side-flip', 'top-flip', 'slide-and-turn'),
+    hinge: fc.constantFrom('left', 'right'),
+    widthMm: fc.constantFrom(null, null, 250, 400),
+    heightMm: fc.constantFrom(null, null, 200, 300),
+    material: fc.constantFrom('birch-ply-12', 'hdpe-10', 'composite-6'),
+    stopsDeg: fc.uniqueArray(fc.integer({ min: 20, max: 180 }), { minLength: 1, maxLength: 4 }),
+    magneticFace: fc.boolean(),
+    markerTray: oneOrNone(fc, hardwareOf('lip')),
+    worklight: fc.constantFrom(null, 'light-puck', 'light-strip-500'),
+    springs: oneOrNone(fc, hardwareOf('gas-spring')),
+    slide: fc.constantFrom(null, null, 'slide-45'),
+    latch: oneOrNone(fc, hardwareOf('latch')),
+    inside,
+  });
+
 const anyFitting = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
-  fc.oneof(drawer(fc, inside), slideOut(fc, inside), openStorage(fc), faceplate(fc), apparatusBracket(fc));
+  fc.oneof(
+    drawer(fc, inside),
+    slideOut(fc, inside),
+    openStorage(fc),
+    faceplate(fc),
+    apparatusBracket(fc),
+    door(fc, inside),
+    board(fc, inside),
+  );
 
 /** Random content without ids: an opening is given its id when the whole document is numbered. */
 const opening = (fc: Fc, depth: number, gentle: boolean): Any<Plain> => {
@@ -172,6 +212,14 @@ const counter = (): ((prefix: string) => string) => {
     return `${prefix}-${count}`;
   };
 };
+
+/** A random door or command board in `opening-1`, with nothing inside. */
+export const randomLeaf = (fc: Fc): Any<Plain> =>
+  fc.oneof(door(fc, opening(fc, 0, true)), board(fc, opening(fc, 0, true))).map((fitting) => {
+    const next = counter();
+    next('opening');
+    return numbered(fitting, next) as Plain;
+  });
 
 /** A random fitting whose own opening is `opening-1`, with ids for whatever it holds; `depth` openings inside it. */
 export const randomFitting = (fc: Fc, depth = 1): Any<Plain> =>

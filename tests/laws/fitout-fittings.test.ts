@@ -70,7 +70,7 @@ describe('a fitting in a random opening', () => {
 });
 
 /** How far a body may stand out of its opening: housed shelves, and what is meant to stand in front of the face. */
-const outward = (id: string): boolean => /\/(pull|latch|front|face)$/.test(id);
+const outward = (id: string): boolean => /\/(pull|latch|lock|front|face)$/.test(id);
 
 describe('a drawer or slide-out', () => {
   const sliding = randomFitting(fc, 0).filter(({ kind }) => kind === 'drawer' || kind === 'slide-out');

@@ -19,20 +19,34 @@ const lawful = (law: (design: Design, fitOut: FitOut) => void, runs = RUNS): voi
   );
 };
 
-/** Frame panels: the shell and the dividers of openings that lie in no mover. */
+/** The openings that lie inside a fitting, each with the opening that is so fitted. */
+const insideFittings = (fitOut: FitOut): ReadonlyMap<string, string> => {
+  const fitted = new Set<string>(fitOut.openings.filter(({ content }) => content === 'fitted').map(({ id }) => id));
+  const around = new Map<string, string>();
+  for (const { id, parent } of fitOut.openings) {
+    const outer = parent === null ? undefined : fitted.has(parent) ? parent : around.get(parent);
+    if (outer !== undefined) around.set(id, outer);
+  }
+  return around;
+};
+
+/** Frame panels: the shell and the dividers of openings that lie in no fitting. */
 const frameOf = (fitOut: FitOut, carcass: string): readonly Panel[] => {
+  const within = insideFittings(fitOut);
   const divided = new Set<string>(
-    fitOut.openings.filter(({ content, mover }) => content === 'divided' && mover === null).map(({ id }) => id),
+    fitOut.openings.filter(({ content, id }) => content === 'divided' && !within.has(id)).map(({ id }) => id),
   );
   return fitOut.panels.filter(
     (panel) => panel.carcass === carcass && (panel.origin === carcass || divided.has(panel.origin)),
   ) as readonly Panel[];
 };
 
-const leavesOf = (fitOut: FitOut, carcass: string) =>
-  fitOut.openings.filter(
-    (opening) => opening.carcass === carcass && opening.mover === null && opening.content !== 'divided',
+const leavesOf = (fitOut: FitOut, carcass: string) => {
+  const within = insideFittings(fitOut);
+  return fitOut.openings.filter(
+    (opening) => opening.carcass === carcass && !within.has(opening.id) && opening.content !== 'divided',
   );
+};
 
 describe('a fit-out', () => {
   it('fills the carcass: frame panels, leaf openings and the void behind the back make the outside volume', () => {
@@ -43,6 +57,7 @@ describe('a fit-out', () => {
         const leaves = leavesOf(fitOut, carcass.id).map((opening) => openingBox(fitOut, opening));
         // A fitting that its opening is too small for still shows, but is not joined to anything.
         const refused = new Set<string>(fitOut.problems.filter(({ code }) => code === 'too-small').map(({ at }) => at));
+        for (const [id, outer] of insideFittings(fitOut)) if (refused.has(outer)) refused.add(id);
         const fixedFittings = fitOut.panels.filter(
           ({ carcass: owner, mover, origin, id }) =>
             owner === carcass.id && mover === null && !refused.has(origin) && !frame.some((panel) => panel.id === id),

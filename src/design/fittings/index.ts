@@ -2,6 +2,8 @@ import { z } from 'zod';
 import type { Opening } from '../cabinet.ts';
 import type { NodeId } from '../parts.ts';
 import { type ApparatusBracket, apparatusBracketSchema, freshApparatusBracket } from './apparatus-bracket.ts';
+import { boardSchema, type CommandBoard, freshBoard } from './board.ts';
+import { type Door, doorSchema, freshDoor } from './door.ts';
 import { type Drawer, drawerSchema, freshDrawer } from './drawer.ts';
 import { type Faceplate, faceplateSchema, freshFaceplate } from './faceplate.ts';
 import type { FreshFitting } from './fresh.ts';
@@ -15,6 +17,8 @@ export interface FittingByKind {
   readonly 'open-storage': OpenStorage;
   readonly faceplate: Faceplate;
   readonly 'apparatus-bracket': ApparatusBracket;
+  readonly door: Door;
+  readonly board: CommandBoard;
 }
 export type FittingKind = keyof FittingByKind;
 export type Fitting = FittingByKind[FittingKind];
@@ -25,6 +29,8 @@ export const FRESH_FITTINGS: { readonly [Kind in FittingKind]: FreshFitting<Fitt
   'open-storage': freshOpenStorage,
   faceplate: freshFaceplate,
   'apparatus-bracket': freshApparatusBracket,
+  door: freshDoor,
+  board: freshBoard,
 };
 
 export const FITTING_KINDS = Object.keys(FRESH_FITTINGS) as readonly FittingKind[];
@@ -41,6 +47,8 @@ export const fittingSchema = (opening: z.ZodType<Opening>): z.ZodType<Fitting> =
     openStorageSchema,
     faceplateSchema,
     apparatusBracketSchema,
+    doorSchema(opening),
+    boardSchema(opening),
   ]) as unknown as z.ZodType<Fitting>;
 
-export type { ApparatusBracket, Drawer, Faceplate, FreshFitting, OpenStorage, SlideOut };
+export type { ApparatusBracket, CommandBoard, Door, Drawer, Faceplate, FreshFitting, OpenStorage, SlideOut };

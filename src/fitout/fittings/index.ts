@@ -1,5 +1,7 @@
 import type { Fitting, FittingByKind, FittingKind } from '../../design/index.ts';
 import { apparatusBracketSolver } from './apparatus-bracket.ts';
+import { boardSolver } from './board.ts';
+import { doorSolver } from './door.ts';
 import { drawerSolver } from './drawer.ts';
 import { faceplateSolver } from './faceplate.ts';
 import { openStorageSolver } from './open-storage.ts';
@@ -13,6 +15,8 @@ export const FITTING_SOLVERS: { readonly [Kind in FittingKind]: FittingSolver<Fi
   'open-storage': openStorageSolver,
   faceplate: faceplateSolver,
   'apparatus-bracket': apparatusBracketSolver,
+  door: doorSolver,
+  board: boardSolver,
 };
 
 /** The solver for a fitting. Its methods take that fitting and no other. */

@@ -2,6 +2,8 @@
 // gives: for every kind of fitting its words and its settings form
 // knows: the page
 import { apparatusBracketView } from './apparatus-bracket.tsx';
+import { boardView } from './board.tsx';
+import { doorView } from './door.tsx';
 import { drawerView } from './drawer.tsx';
 import { faceplateView } from './faceplate.tsx';
 import type { FittingViews } from './fitting-view.ts';
@@ -18,4 +20,6 @@ export const FITTING_VIEWS: FittingViews = {
   'open-storage': openStorageView,
   faceplate: faceplateView,
   'apparatus-bracket': apparatusBracketView,
+  door: doorView,
+  board: boardView,
 };

@@ -31,4 +31,14 @@ export const KIND_WORDS: { readonly [Kind in FittingKind]: KindWords } = {
     withArticle: 'an apparatus bracket',
     purpose: 'Holds one breathing set ready to be taken.',
   },
+  door: {
+    name: 'door',
+    withArticle: 'a door',
+    purpose: 'A leaf or a roll shutter before a bay, with a latch, and a lock where it is to lock.',
+  },
+  board: {
+    name: 'command board',
+    withArticle: 'a command board',
+    purpose: 'A writing board that turns out of its bay and stops at stated angles.',
+  },
 };

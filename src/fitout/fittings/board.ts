@@ -1,0 +1,141 @@
+import { type Box, boxSize, ROUNDING_MM, type Vec3 } from '../../base/index.ts';
+import type { Opening } from '../../design/index.ts';
+import { ACROSS, DEEP, UP } from '../axes.ts';
+import type { CarcassContext } from '../context.ts';
+import type { FitProblem, PartId } from '../parts.ts';
+import { mmWords, rulesFight } from '../problem.ts';
+import type { SlideOption } from '../slide-choice.ts';
+import { type FittingParts, NO_PARTS, type Room, together } from '../solved.ts';
+import { PIECES } from '../standard-pieces.ts';
+import { stockOf, unknown } from '../stock.ts';
+import { type CarriageJob, carriageParts, carriageSlide, carriageWall } from './board-carriage.ts';
+import { boardFace } from './board-face.ts';
+import {
+  type BoardMake,
+  boardMake,
+  boardNeed,
+  boardSize,
+  type CommandBoard,
+  latchOf,
+  leastBoard,
+} from './board-make.ts';
+import { gasSprings } from './gas-springs.ts';
+import { hingeParts, hingeWall } from './hinges.ts';
+import { edgePieces, type Leaf, leafBoard, turningOut } from './leaf.ts';
+import { roomBehind } from './room-behind.ts';
+import type { FittingSolver } from './solver.ts';
+
+/** The board stowed: at the hinge and on the floor of the opening, or under its top and in the middle across. */
+const leafBox = (fitting: CommandBoard, room: Room, make: BoardMake, option: SlideOption | null, least: Vec3): Box => {
+  const { min, max } = room.box;
+  const { reveal, sheet, hung } = make;
+  const [across, , up] = boxSize(room.box);
+  const atHinge = option ? option.slide.sideSpaceMm : reveal;
+  const size = boardSize(fitting, least, [across - reveal - atHinge, 0, up - 2 * reveal]);
+  const x =
+    hung === 'top'
+      ? (min[ACROSS] + max[ACROSS] - size[ACROSS]) / 2
+      : hung === 'left'
+        ? min[ACROSS] + atHinge
+        : max[ACROSS] - atHinge - size[ACROSS];
+  const z = hung === 'top' ? max[UP] - reveal - size[UP] : min[UP] + reveal;
+  return {
+    min: [x, min[DEEP], z],
+    max: [x + size[ACROSS], min[DEEP] + sheet.thicknessMm, z + size[UP]],
+  };
+};
+
+/** A size that the user set and that what lies on the board does not fit on. */
+const tooTight = (fitting: CommandBoard, least: Vec3, at: Opening['id']): readonly FitProblem[] => {
+  const wishes = [
+    [ACROSS, fitting.widthMm, 'wide'],
+    [UP, fitting.heightMm, 'high'],
+  ] as const;
+  return wishes.flatMap(([axis, wish, word]) =>
+    wish === null || wish >= least[axis] - ROUNDING_MM
+      ? []
+      : [
+          rulesFight(at, axis, least[axis], wish, [
+            `board ${mmWords(wish)} ${word}`,
+            `what lies on it ${mmWords(least[axis])}`,
+          ]),
+        ],
+  );
+};
+
+const unknownParts = (fitting: CommandBoard, context: CarcassContext, at: Opening['id']): readonly FitProblem[] => [
+  ...stockOf(context.catalog, fitting.material, at).problems,
+  ...(fitting.worklight !== null && !context.catalog.devices.has(fitting.worklight)
+    ? [unknown('unknown-device', at, fitting.worklight)]
+    : []),
+];
+
+const insideRoom = (
+  fitting: CommandBoard,
+  room: Room,
+  make: BoardMake,
+  option: SlideOption | null,
+  context: CarcassContext,
+): Room => {
+  const { min, max } = room.box;
+  const carriage = option ? option.slide.sideSpaceMm + make.carriage + make.gap : 0;
+  const beside = (side: 'left' | 'right'): number => make.beside + (fitting.hinge === side ? carriage : 0);
+  const box: Box = {
+    min: [min[ACROSS] + beside('left'), min[DEEP] + make.behind, min[UP]],
+    max: [max[ACROSS] - beside('right'), max[DEEP], max[UP]],
+  };
+  return roomBehind(room, fitting.inside, box, 'closed', context);
+};
+
+const restsOf = (fitting: CommandBoard) => [
+  { name: 'stowed', deg: 0 },
+  ...[...new Set(fitting.stopsDeg)].sort((a, b) => a - b).map((deg) => ({ name: `${deg}°`, deg })),
+];
+
+const nameOf = (opening: Opening, context: CarcassContext): string =>
+  opening.name === '' ? `${context.carcass.name} board`.trim() : opening.name;
+
+const solveBoard = (fitting: CommandBoard, room: Room, context: CarcassContext): FittingParts => {
+  const make = boardMake(fitting, context);
+  const { opening } = room;
+  const { id } = opening;
+  const least = leastBoard(fitting, make, context);
+  const option = make.carriage > 0 ? carriageSlide(fitting, room, make, context) : null;
+  const name = nameOf(opening, context);
+  const mover: PartId = `${id}/board`;
+  const job: CarriageJob | null = option && { fitting, room, make, option, name, mover: `${id}/carriage-slide` };
+  const leaf: Leaf = {
+    room,
+    hung: make.hung,
+    name,
+    sheet: make.sheet,
+    box: leafBox(fitting, room, make, option, least),
+    mover,
+    carrier: job ? job.mover : room.mover,
+    beyond: make.reveal,
+  };
+  const own: FittingParts = {
+    ...NO_PARTS,
+    assemblies: [{ assembly: mover, mover, boards: [leafBoard(leaf, context.carcass.edgeBand)] }],
+    movers: [turningOut(leaf, Math.max(...fitting.stopsDeg), restsOf(fitting))],
+    inner: [insideRoom(fitting, room, make, option, context)],
+    problems: [...unknownParts(fitting, context, id), ...tooTight(fitting, least, id)],
+  };
+  return together([
+    job ? carriageParts(job, context) : NO_PARTS,
+    own,
+    hingeParts(context, leaf, PIECES.boardHinge, job ? carriageWall(job, context) : hingeWall(leaf)),
+    edgePieces(context, leaf, latchOf(fitting)),
+    boardFace(fitting, leaf, make, context),
+    fitting.springs !== null && make.wantsSprings ? gasSprings(context, leaf, fitting.springs, make.springs) : NO_PARTS,
+  ]);
+};
+
+/**
+ * A command board that stands flat in the face with its working face inward: it turns about an upright edge or its
+ * upper edge, or is brought out of the face by a carriage first and turns then. It holds the stops that it is given.
+ */
+export const boardSolver: FittingSolver<CommandBoard> = {
+  leastRoom: (fitting, { counting }, context) => boardNeed(fitting, counting, context).room,
+  solve: solveBoard,
+};
