@@ -53,7 +53,7 @@ const soundJob = (job: LayoutJob): { readonly job: LayoutJob; readonly notes: re
 /** A router is not bound to full cuts: no stages, no limits of a saw. */
 const jobForCut = (job: LayoutJob): LayoutJob => {
   if (job.cut !== 'router') return { ...job, kerf: kerfOf(job) };
-  const { ripLimit: _rip, longestCut: _longest, minStrip: _strip, ...free } = job;
+  const { ripLimit: _rip, longestCut: _longest, minStrip: _strip, firstCut: _first, ...free } = job;
   return { ...free, stages: 'any' };
 };
 

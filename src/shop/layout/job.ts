@@ -1,3 +1,5 @@
+import type { CutDirection, CutKind } from './cut-words.ts';
+
 /**
  * What is to be cut from what, for one material or several. Lengths in mm, areas in mm², prices in the shop's own
  * currency. x runs along the length of a sheet, y along its width.
@@ -14,6 +16,8 @@ export interface LayoutJob {
   readonly stages: 2 | 3 | 'any';
   /** Widest strip that fits between blade and fence: of the two sides of a rip, one is at most this wide. */
   readonly ripLimit?: number;
+  /** The first round of every sheet goes this way; absent: whichever is better. */
+  readonly firstCut?: CutDirection;
   /** Longest cut of the machine or of the person at it; above all it decides which way the first cut goes. */
   readonly longestCut?: number;
   /** Narrowest strip that may be cut off a whole sheet. A narrower part is cut out of a strip of this width. */
@@ -22,7 +26,7 @@ export interface LayoutJob {
   readonly keep: KeepRule;
 }
 
-export type CutKind = 'saw' | 'router' | 'shear';
+export type { CutKind } from './cut-words.ts';
 
 /** 'length': the part's length lies along the sheet's length; 'width': along its width; 'any': it may be turned. */
 export type LayoutGrain = 'length' | 'width' | 'any';

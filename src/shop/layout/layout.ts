@@ -1,4 +1,4 @@
-import type { CutKind } from './job.ts';
+import type { CutDirection, CutKind } from './cut-words.ts';
 
 /**
  * The finished layout, all in mm. Plain data: a worker, a file or a drawing can stand behind it. Rectangles are what
@@ -63,7 +63,7 @@ export type CutPiece =
       readonly pieces: readonly CutPiece[];
     } & Rectangle);
 
-export type CutDirection = 'rip' | 'crosscut';
+export type { CutDirection } from './cut-words.ts';
 
 /** One cut through the whole of the piece it divides. */
 export interface Cut {

@@ -181,12 +181,14 @@ export const prepare = (
 };
 
 const limitsOf = (job: LayoutJob): Problem['limits'] => {
-  if (job.ripLimit === undefined && job.longestCut === undefined && job.minStrip === undefined) return null;
+  const { ripLimit, longestCut, minStrip, firstCut } = job;
+  if ([ripLimit, longestCut, minStrip, firstCut].every((limit) => limit === undefined)) return null;
   const kerf = unitsUp(kerfOf(job));
   const most = (mm: number | undefined): number => (mm === undefined ? Number.POSITIVE_INFINITY : unitsDown(mm) + kerf);
   return {
-    rip: most(job.ripLimit),
-    cut: most(job.longestCut),
-    strip: job.minStrip === undefined ? 0 : unitsUp(job.minStrip) + kerf,
+    rip: most(ripLimit),
+    cut: most(longestCut),
+    strip: minStrip === undefined ? 0 : unitsUp(minStrip) + kerf,
+    first: firstCut ?? null,
   };
 };

@@ -11,6 +11,8 @@ export interface Frame {
   /** Widest strip between blade and fence. */
   readonly ripLimit: number;
   readonly stages: number;
+  /** For a router: small pieces lie inside, where the vacuum holds best, large ones at both ends. */
+  readonly smallInside: boolean;
   readonly partsOf: readonly (readonly LayoutPart[])[];
   readonly isKept: (rest: Rectangle) => boolean;
 }
@@ -105,19 +107,29 @@ const fencedRest = (frame: Frame, x: number, y: number, of: SolvedPiece, wide: b
   ];
 };
 
+/** Largest, third largest … smallest … second largest, then the rest. */
+const inRouterOrder = (pieces: readonly SolvedPiece[], by: CutDirection): readonly SolvedPiece[] => {
+  const sorted = inSawOrder(pieces, by);
+  const parts = sorted.filter(({ kind }) => kind !== 'rest');
+  const odd = parts.filter((_, i) => i % 2 === 1);
+  return [...parts.filter((_, i) => i % 2 === 0), ...odd.reverse(), ...sorted.filter(({ kind }) => kind === 'rest')];
+};
+
 const divide = (frame: Frame, piece: Divided, x: number, y: number, level: number): CutPiece => {
   const by = piece.kind;
   const most = Math.floor(frame.ripLimit * UNITS_PER_MM) + unitsUp(frame.kerf);
   const wide = by === 'rip' && piece.pieces.some((child) => child.kind !== 'rest' && child.width > most);
   let at = 0;
-  const pieces = inSawOrder(piece.pieces, by).flatMap((child): readonly CutPiece[] => {
-    const [cx, cy] = by === 'rip' ? [x, y + at] : [x + at, y];
-    at += sizeAlong(child, by);
-    if (child.kind === 'rest') return fencedRest(frame, cx, cy, child, wide);
-    const inline = inlineRun(frame, child, by, level + 1);
-    if (inline !== null) return openRun(frame, inline.run, cx, cy, inline.room);
-    return [writePiece(frame, child, cx, cy, level + 1)];
-  });
+  const pieces = (frame.smallInside ? inRouterOrder : inSawOrder)(piece.pieces, by).flatMap(
+    (child): readonly CutPiece[] => {
+      const [cx, cy] = by === 'rip' ? [x, y + at] : [x + at, y];
+      at += sizeAlong(child, by);
+      if (child.kind === 'rest') return fencedRest(frame, cx, cy, child, wide);
+      const inline = inlineRun(frame, child, by, level + 1);
+      if (inline !== null) return openRun(frame, inline.run, cx, cy, inline.room);
+      return [writePiece(frame, child, cx, cy, level + 1)];
+    },
+  );
   return { kind: 'divided', by, pieces, ...rectangle(frame, x, y, piece.length, piece.width) };
 };
 

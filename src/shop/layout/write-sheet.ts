@@ -35,6 +35,7 @@ export const writeSheet = (job: LayoutJob, prepared: Prepared, solved: SolvedShe
     y: usable.y,
     kerf: kerfOf(job),
     ripLimit: job.ripLimit ?? Number.POSITIVE_INFINITY,
+    smallInside: job.cut === 'router',
     stages: prepared.problem.stages,
     partsOf: prepared.partsOf,
     isKept: (rest) => isKept(job.keep, rest),

@@ -29,7 +29,7 @@ interface Record12 {
 }
 
 const read = <T>(file: string): readonly T[] =>
-  JSON.parse(readFileSync(new URL(`./data/${file}`, import.meta.url), 'utf8')) as readonly T[];
+  JSON.parse(readFileSync(`tests/bench/cutting/data/${file}`, 'utf8')) as readonly T[];
 
 const partsOf = (pieces: Record500['pieces'], turned: boolean): readonly LayoutPart[] =>
   pieces.map(([length, width, quantity], i) => ({
@@ -57,8 +57,8 @@ export const binPacking = (turned: boolean, stages: LayoutJob['stages']): readon
     bound: 0,
   }));
 
-/** The 12 instances with several priced sizes, two stages. */
-export const pricedSheets = (turned: boolean): readonly Instance[] =>
+/** The 12 instances with several priced sizes, two stages; the published values begin with rips. */
+export const pricedSheets = (turned: boolean, firstCut?: LayoutJob['firstCut']): readonly Instance[] =>
   read<Record12>('priced-sheets-12.json').map((record) => ({
     name: record.name,
     group: record.name,
@@ -73,6 +73,7 @@ export const pricedSheets = (turned: boolean): readonly Instance[] =>
         price,
       })),
       stages: 2,
+      ...(firstCut && { firstCut }),
     },
     known: turned ? record.turned : record.fixed,
     bound: turned ? record.boundTurned : record.boundFixed,

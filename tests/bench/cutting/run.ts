@@ -14,7 +14,7 @@ import { binPacking, type Instance, pricedSheets } from './instances.ts';
 /**
  * Layout figures on published instances.
  *
- *   npm run bench:cutting -- --set bins|priced|cabinet --turned yes|no --stages any|2|3 --seconds 1 --seed 7 --sample 50
+ *   npm run bench:cutting -- --set bins|priced|cabinet --turned yes|no --stages any|2|3 --seconds 1 --seed 7 --sample 50 --first rip
  *                            --after results/FILE.json --to results/FILE.json
  *
  * Time is processor time of this one thread (user and system), so that other work on the machine does not count.
@@ -26,6 +26,7 @@ interface Options {
   readonly stages: LayoutJob['stages'];
   readonly seconds: number;
   readonly seed: number;
+  readonly first: LayoutJob['firstCut'];
   readonly sample: number;
   readonly after: string;
   readonly to: string;
@@ -50,20 +51,22 @@ const readOptions = (words: readonly string[]): Options => {
   const given = new Map<string, string>();
   for (let i = 0; i < words.length; i += 2) given.set((words[i] ?? '').replace(/^--/, ''), words[i + 1] ?? '');
   const stages = given.get('stages') ?? 'any';
+  const first = given.get('first');
   return {
     set: given.get('set') ?? 'bins',
     turned: (given.get('turned') ?? 'yes') === 'yes',
     stages: stages === '2' ? 2 : stages === '3' ? 3 : 'any',
     seconds: Number(given.get('seconds') ?? '1'),
     seed: Number(given.get('seed') ?? '7'),
+    first: first === 'rip' || first === 'crosscut' ? first : undefined,
     sample: Number(given.get('sample') ?? '0'),
     after: given.get('after') ?? '',
     to: given.get('to') ?? '',
   };
 };
 
-const instancesOf = ({ set, turned, stages }: Options): readonly Instance[] => {
-  if (set === 'priced') return pricedSheets(turned);
+const instancesOf = ({ set, turned, stages, first }: Options): readonly Instance[] => {
+  if (set === 'priced') return pricedSheets(turned, first);
   if (set === 'bins') return binPacking(turned, stages);
   return Array.from({ length: 10 }, (_, i) => ({
     name: `cabinet ${i + 1}`,
@@ -152,7 +155,8 @@ const print = (outcomes: readonly Outcome[]): void => {
   console.log(row('all', outcomes));
 };
 
-const here = (file: string): URL => new URL(`./${file}`, import.meta.url);
+// The bench runs as a bundle elsewhere: its files are found from the top of the repository.
+const here = (file: string): string => `tests/bench/cutting/${file}`;
 
 const main = async (): Promise<void> => {
   const options = readOptions(process.argv.slice(2));

@@ -125,3 +125,35 @@ describe('offcuts in hand', () => {
     expect(layout.price).toBe(0);
   });
 });
+
+describe('a router', () => {
+  test('is not bound to full cuts, and has small parts inside', () => {
+    // 60 + 10 + 20 + 10 + 60 = 160 along: the small part stands between the large ones
+    const job = plainJob(
+      [part('large', 60, 100, 2, { grain: 'length' }), part('small', 20, 100, 1, { grain: 'length' })],
+      {
+        stock: [{ name: 's', length: 160, width: 100, quantity: null, price: 1 }],
+        cut: 'router',
+        kerf: 10,
+      },
+    );
+    const layout = solve(job);
+    expect(validateLayout(job, layout)).toEqual([]);
+    const [sheet] = layout.sheets;
+    expect(sheet?.tree).toBeNull();
+    expect([...(sheet?.parts ?? [])].sort((a, b) => a.x - b.x).map(({ mark, x }) => [mark, x])).toEqual([
+      ['large', 0],
+      ['small', 70],
+      ['large', 100],
+    ]);
+  });
+
+  test('a shear takes nothing away, whatever the kerf says', () => {
+    const job = plainJob([part('half', 500, 1000, 2, { grain: 'length' })], {
+      stock: [{ name: 's', length: 1000, width: 1000, quantity: null, price: 1 }],
+      cut: 'shear',
+      kerf: 3,
+    });
+    expect(solve(job).sheets).toHaveLength(1);
+  });
+});

@@ -30,10 +30,11 @@ const anyJob: fc.Arbitrary<LayoutJob> = fc
     ripLimit: fc.constantFrom(undefined, undefined, 760, 500),
     longestCut: fc.constantFrom(undefined, undefined, 1300),
     minStrip: fc.constantFrom(undefined, undefined, 40, 60),
+    firstCut: fc.constantFrom(undefined, undefined, 'rip', 'crosscut' as const),
     few: fc.boolean(),
     offcut: fc.boolean(),
   })
-  .map(({ parts, kerf, trim, stages, cut, few, offcut, ripLimit, longestCut, minStrip }) => ({
+  .map(({ parts, kerf, trim, stages, cut, few, offcut, firstCut, ripLimit, longestCut, minStrip }) => ({
     parts: parts.map(({ group, ...one }, i): LayoutPart => ({ mark: `M${i}`, ...one, ...(group && { group }) })),
     stock: [
       { name: 'board', length: 2440, width: 1220, quantity: few ? 2 : null, price: 80 },
@@ -46,6 +47,7 @@ const anyJob: fc.Arbitrary<LayoutJob> = fc
     stages,
     keep: { minSide: 250, minAreaMm2: 100_000, valueShare: 0.5 },
     ...(ripLimit && { ripLimit }),
+    ...(firstCut && { firstCut }),
     ...(longestCut && { longestCut }),
     ...(minStrip && { minStrip }),
   }));

@@ -12,6 +12,9 @@ const isFirstRound = (rest: CutNode, kind: number): boolean =>
 export const stripFor = (limits: SawLimits | null, rest: CutNode, kind: number, size: number): number =>
   limits !== null && size < limits.strip && isFirstRound(rest, kind) ? limits.strip : size;
 
+const goesFirst = ({ first }: SawLimits, kind: number): boolean =>
+  first === null || (first === 'crosscut') === (kind === CROSSCUT);
+
 const isFenced = (limits: SawLimits, rest: CutNode, size: number): boolean => {
   if (size <= limits.rip || rest.parent === null || rest.parent.kind !== RIPPED) return true;
   for (let child = rest.parent.first; child !== null; child = child.next) {
@@ -55,6 +58,7 @@ export const isAllowed = (
     if (strip < room) {
       if (parentKind !== kind) {
         if ((kind === CROSSCUT ? width : length) > limits.cut) return false;
+        if (!divided && rest.parent === null && !goesFirst(limits, kind)) return false;
         level++;
       }
       parentKind = kind;

@@ -42,7 +42,14 @@ export interface SawLimits {
   readonly cut: number;
   /** No strip of the first round is narrower than this. */
   readonly strip: number;
+  /** Direction of the first round, or null for either. */
+  readonly first: 'rip' | 'crosscut' | null;
 }
 
 export const UNLIMITED_STAGES = 1000;
-export const NO_LIMITS: SawLimits = { rip: Number.POSITIVE_INFINITY, cut: Number.POSITIVE_INFINITY, strip: 0 };
+export const NO_LIMITS: SawLimits = {
+  rip: Number.POSITIVE_INFINITY,
+  cut: Number.POSITIVE_INFINITY,
+  strip: 0,
+  first: null,
+};

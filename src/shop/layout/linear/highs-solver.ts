@@ -2,10 +2,10 @@ import type { Highs } from 'highs';
 import type { LinearSolver, Master, Row } from './solver.ts';
 
 /** A whole-number solution this near to its bound is good enough: shares of a sheet do not count. */
-const WHOLE_GAP = 1 / 2_000;
+const WHOLE_GAP = 1 / 10_000;
 
 /** Seconds, on the solver's own clock: only a stop for jobs whose first node already takes too long. */
-const WHOLE_SECONDS = 1;
+const WHOLE_SECONDS = 1.4;
 
 /** The solver of the proof, from the loaded HiGHS runtime. */
 export const highsSolver = (highs: Highs): LinearSolver => ({

@@ -1,5 +1,5 @@
 import { roundUp } from '../bounds/dual-feasible.ts';
-import type { Problem } from '../engine/problem.ts';
+import { NO_LIMITS, type Problem } from '../engine/problem.ts';
 import type { Improver } from '../improver.ts';
 import type { MaterialSearch } from '../material-search.ts';
 import { buildSheets } from './build-sheets.ts';
@@ -7,7 +7,7 @@ import type { LinearSolver } from './solver.ts';
 import { stripPatterns } from './strip-patterns.ts';
 
 /** Enough for a mix of sheet sizes: later nodes take seconds and save next to nothing. */
-const WHOLE_NODES = 40;
+const WHOLE_NODES = 400;
 
 /** Where only one price occurs, a price is a whole number of sheets. */
 const roundPrice = (price: number, { sheets }: Problem): number => {
@@ -16,12 +16,15 @@ const roundPrice = (price: number, { sheets }: Problem): number => {
   return prices.size === 1 && only > 0 ? roundUp(price / only) * only : price;
 };
 
+const isPlain = (limits: Problem['limits']): boolean =>
+  limits === null || (limits.rip === NO_LIMITS.rip && limits.cut === NO_LIMITS.cut && limits.strip === NO_LIMITS.strip);
+
 const proveOne = (search: MaterialSearch, solver: LinearSolver): void => {
   const { problem } = search;
   if (search.done || search.proven || problem.stages !== 2 || problem.pieces.length === 0) return;
   // For sheets of one size the search by turns is better and faster than whole numbers of patterns. The saw's limits and matched runs may forbid a pattern: then the patterns bound the price and are not cut.
   const mixed = problem.sheets.length > 1;
-  const plain = mixed && problem.limits === null && problem.pieces.every(({ matched }) => !matched);
+  const plain = mixed && isPlain(problem.limits) && problem.pieces.every(({ matched }) => !matched);
   const proof = stripPatterns(problem, solver, plain ? WHOLE_NODES : 0);
   search.learn(roundPrice(proof.price, problem), buildSheets(problem, proof));
 };

@@ -20,6 +20,7 @@ export type LayoutFaultCode =
   | 'too-many-stages'
   | 'tree'
   | 'rip-limit'
+  | 'first-cut'
   | 'longest-cut'
   | 'strip-too-narrow'
   | 'cut-through-part'

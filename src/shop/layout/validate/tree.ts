@@ -39,6 +39,8 @@ const checkLimits = (piece: Divided, job: LayoutJob, first: boolean, report: Rep
     const limit = job.ripLimit;
     if (piece.pieces.filter(({ width }) => width > limit + NEAR).length > 1) report('rip-limit', says(piece));
   }
+  if (first && cuts && job.firstCut !== undefined && piece.by !== job.firstCut)
+    report('first-cut', `begins with a ${piece.by}`);
   if (first && job.minStrip !== undefined && cuts) {
     const narrow = piece.pieces.find(
       (child) => child.kind !== 'rest' && (rip ? child.width : child.length) < (job.minStrip ?? 0) - NEAR,
