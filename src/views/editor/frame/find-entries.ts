@@ -128,7 +128,8 @@ const closeness = (text: string, word: string): number => {
   return text.includes(word) ? 1 : 0;
 };
 
-const MOST_SHOWN = 60;
+/** As many as stand in the dialog without scrolling; more letters find the rest. */
+const MOST_SHOWN = 15;
 
 /** The entries that hold every word, the best first; with nothing typed, steps and commands. */
 export const ranked = (entries: readonly FindEntry[], typed: string): readonly FindEntry[] => {

@@ -106,12 +106,15 @@ export const Header = () => {
   const { title, edit } = useEditorParts((editor) => ({ title: editor.history.design.title, edit: editor.edit }));
   const lay = useDesk((desk) => desk.lay);
   const { files } = useBench();
+  useEffect(() => {
+    document.title = `${title} – Hatchwright`;
+  }, [title]);
   return (
     <header className={styles.header}>
-      <span className={styles.name}>
+      <h1 className={styles.name}>
         <NameMark />
         <span>Hatchwright</span>
-      </span>
+      </h1>
       <div className={styles.title}>
         <TextField
           label="Title of the design"

@@ -27,7 +27,7 @@ const KEYS: readonly (readonly [readonly string[], string])[] = [
 export const HelpDialog = () => {
   const lay = useDesk((desk) => desk.lay);
   return (
-    <Dialog title="Help" onClose={() => lay(null)}>
+    <Dialog title="Help" reading onClose={() => lay(null)}>
       <Heading level={3} title="The way through" />
       <ol className={styles.steps}>
         {FIRST_STEPS.map((text) => (

@@ -20,14 +20,6 @@ export const MARGIN_TITLES: Readonly<Record<MarginName, string>> = {
   power: 'Power',
 };
 
-const heard = (fact: MarginFact, units: LengthUnits): string => {
-  const title = MARGIN_TITLES[fact.margin];
-  if (!fact.worst) return `${title}: not checked yet`;
-  const { value, limit, unit } = fact.worst;
-  const judged = fact.severity === 'good' ? 'good' : fact.severity;
-  return `${title}: ${quantityText(value, unit, units)} of ${quantityText(limit, unit, units)}, ${judged}`;
-};
-
 const colourOf = (fact: MarginFact): string => (fact.severity === 'good' ? 'var(--ink)' : `var(--${fact.severity})`);
 
 interface PieceProps {
@@ -45,16 +37,18 @@ const Piece = ({ fact, units, pressed, onGo }: PieceProps) => {
       className={styles.piece}
       disabled={!worst}
       aria-pressed={pressed}
-      aria-label={heard(fact, units)}
       title={worst ? `The worst of ${fact.checks}. Press to see where.` : 'No check of this kind has run yet'}
       onClick={onGo}
     >
-      <span className={styles.name}>{MARGIN_TITLES[fact.margin]}</span>
-      <span className={styles.limit}>{worst ? `of ${quantityText(worst.limit, worst.unit, units)}` : ''}</span>
+      <span className={styles.name}>{MARGIN_TITLES[fact.margin]}</span>{' '}
       {worst ? (
-        <span className={styles.value} style={{ color: colourOf(fact) }}>
-          {quantityText(worst.value, worst.unit, units)}
-        </span>
+        <>
+          <span className={styles.value} style={{ color: colourOf(fact) }}>
+            {quantityText(worst.value, worst.unit, units)}
+          </span>{' '}
+          <span className={styles.limit}>of {quantityText(worst.limit, worst.unit, units)}</span>
+          <span className={styles.heard}>, {fact.severity}</span>
+        </>
       ) : (
         <span className={styles.none}>not checked yet</span>
       )}

@@ -36,13 +36,13 @@ const SheetSide = () => {
   const step = useEditor((editor) => editor.step);
   const Sheet = SHEETS[step];
   return (
-    <main className={styles.sheet} aria-label={`${STEP_TITLES[step]} sheet`}>
+    <section className={styles.sheet} aria-label={`${STEP_TITLES[step]} sheet`}>
       <SafeArea key={step} what="This sheet">
         <Suspense fallback={<Waiting says="…" />}>
           <Sheet />
         </Suspense>
       </SafeArea>
-    </main>
+    </section>
   );
 };
 
@@ -67,7 +67,7 @@ export const Window = ({ editor, desk, bench }: WindowProps) => {
             <div>
               <Banner />
             </div>
-            {split}
+            <main className={styles.main}>{split}</main>
             <footer>
               <MarginStrip />
             </footer>

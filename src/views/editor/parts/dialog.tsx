@@ -7,6 +7,8 @@ interface DialogProps {
   readonly title: string;
   readonly onClose: () => void;
   readonly wide?: boolean;
+  /** Text to read and nothing to press: the keyboard scrolls it. */
+  readonly reading?: boolean;
   readonly children: ReactNode;
   /** Buttons at the foot, the main one last. */
   readonly foot?: ReactNode;
@@ -16,7 +18,7 @@ interface DialogProps {
 const FIRST = 'input, textarea, select, button';
 
 /** A modal dialog on the native element: it keeps the focus, closes on Escape and gives the focus back. */
-export const Dialog = ({ title, onClose, wide = false, children, foot }: DialogProps) => {
+export const Dialog = ({ title, onClose, wide = false, reading = false, children, foot }: DialogProps) => {
   const element = useRef<HTMLDialogElement>(null);
   const body = useRef<HTMLDivElement>(null);
   const titleId = useId();
@@ -51,7 +53,8 @@ export const Dialog = ({ title, onClose, wide = false, children, foot }: DialogP
           ✕
         </Button>
       </div>
-      <div ref={body} className={styles.body}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a text that scrolls must be reachable by keyboard */}
+      <div ref={body} className={styles.body} tabIndex={reading ? 0 : undefined}>
         {children}
       </div>
       {foot ? <div className={styles.foot}>{foot}</div> : null}

@@ -1,5 +1,7 @@
+import { houseRules } from '../../../../catalog/index.ts';
 import { changeGear, type Gear, placeGear } from '../../../../design/index.ts';
 import { CheckField, Chip, ChoiceField, Length, Mass, Row, tableStyles } from '../../parts/index.ts';
+import { useBench } from '../../state/bench.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
 import styles from './gear.module.css';
@@ -15,18 +17,21 @@ const needWords = (need: string): string => need.replace(/-/g, ' ');
 /** One piece of gear in the list. */
 export const GearRow = ({ gear, choices }: GearRowProps) => {
   const units = useUnits();
-  const { selected, hovered, select, setHover, edit, fitOut } = useEditorParts((editor) => ({
+  const { selected, hovered, select, setHover, edit, fitOut, changes } = useEditorParts((editor) => ({
     selected: editor.selection.includes(gear.id),
     hovered: editor.hover === gear.id,
     select: editor.select,
     setHover: editor.setHover,
     edit: editor.edit,
     fitOut: editor.fitOut,
+    changes: editor.history.design.houseRules,
   }));
+  const { catalog } = useBench();
   const stow = (key: string): void => {
     const room = roomOf(fitOut, key);
+    const gapMm = houseRules(catalog, changes).value('gap-gear');
     edit(room ? `stow ${gear.name}` : `take ${gear.name} out`, (design) =>
-      placeGear(design, gear.id, room ? placeIn(design, room, gear) : null),
+      placeGear(design, gear.id, room ? placeIn(design, room, gear, gapMm) : null),
     );
   };
   const key = placeKey(gear.place);

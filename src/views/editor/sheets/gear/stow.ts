@@ -1,6 +1,6 @@
-import type { Vec3 } from '../../../../base/index.ts';
 import type { DeepReadonly, Design, Gear, GearPlace, NodeId } from '../../../../design/index.ts';
 import { type FitOut, type GearRoom, gearSize } from '../../../../fitout/index.ts';
+import { type Block, firstFreeSpot } from '../cabinet/first-free-spot.ts';
 
 type Room = DeepReadonly<GearRoom>;
 
@@ -36,15 +36,7 @@ export const stowChoices = (fitOut: FitOut, nameOf: (id: string) => string): rea
   });
 };
 
-interface Block {
-  readonly from: Vec3;
-  readonly size: Vec3;
-}
-
-const meet = (a: Block, b: Block): boolean =>
-  ([0, 1, 2] as const).every((i) => a.from[i] < b.from[i] + b.size[i] && b.from[i] < a.from[i] + a.size[i]);
-
-const blocksIn = (design: Design, room: Room, without: NodeId): readonly Block[] =>
+const standingIn = (design: Design, room: Room, without: NodeId): readonly Block[] =>
   design.gear.flatMap((gear) =>
     gear.id !== without && gear.place && gear.place.opening === room.opening && gear.place.level === room.level
       ? [{ from: gear.place.at, size: gearSize(gear, gear.place) }]
@@ -52,28 +44,19 @@ const blocksIn = (design: Design, room: Room, without: NodeId): readonly Block[]
   );
 
 /**
- * The place of an item in a room: as far to the left at the face as nothing else stands, then behind what stands
- * there. Where nothing is free it takes the near low left corner, and the inspection says what it meets.
+ * The place of an item in a room, as it lies now: the first free spot, `gapMm` from walls and from what stands there.
+ * Where nothing is free it takes the near low left corner, and the inspection says what it meets.
  */
-export const placeIn = (design: Design, room: Room, gear: Gear): GearPlace => {
-  const start: GearPlace = {
+export const placeIn = (design: Design, room: Room, gear: Gear, gapMm: number): GearPlace => {
+  const corner: GearPlace = {
     opening: room.opening,
     level: room.level,
     at: [0, 0, 0],
     stance: gear.place?.stance ?? 'upright',
     turnDeg: gear.place?.turnDeg ?? 0,
   };
-  const size = gearSize(gear, start);
-  const others = blocksIn(design, room, gear.id);
-  const acrosses = [0, ...others.map((other) => other.from[0] + other.size[0])].toSorted((a, b) => a - b);
-  const deeps = [0, ...others.map((other) => other.from[1] + other.size[1])].toSorted((a, b) => a - b);
-  for (const deep of deeps)
-    for (const across of acrosses) {
-      const block: Block = { from: [across, deep, 0], size };
-      const inside = across + size[0] <= room.size[0] && deep + size[1] <= room.size[1];
-      if (inside && !others.some((other) => meet(block, other))) return { ...start, at: [across, deep, 0] };
-    }
-  return start;
+  const spot = firstFreeSpot(room.size, standingIn(design, room, gear.id), gearSize(gear, corner), gapMm);
+  return spot ? { ...corner, at: spot } : corner;
 };
 
 /** The room of a choice, or null when the cabinet has changed meanwhile. */

@@ -180,12 +180,7 @@ export const Sections = () => {
       <fieldset className={styles.chips} style={{ border: 0, padding: 0, margin: 0 }}>
         <legend className={styles.small}>Stations, from the sill forward</legend>
         {stations.map((station, i) => (
-          <ToggleChip
-            key={station.id}
-            pressed={station.id === present.id}
-            onClick={() => showStation(station.id)}
-            aria-label={`Station ${i + 1}`}
-          >
+          <ToggleChip key={station.id} pressed={station.id === present.id} onClick={() => showStation(station.id)}>
             {i + 1} · <Length mm={station.xMm} units={units} />
           </ToggleChip>
         ))}

@@ -35,24 +35,27 @@ const piece = (sizeMm: Vec3): Omit<Gear, 'id'> => ({
   place: null,
 });
 
+const GAP = 10;
+
 /** Places the pieces one after another; upright, a piece is width across and length deep. */
 const stowed = (sizes: readonly Vec3[]): readonly (readonly number[] | undefined)[] => {
   const filled = addGear(emptyDesign('any', 'mm'), sizes.map(piece));
   const design = filled.ids.reduce<Design>((now, id) => {
     const gear = now.gear.find((one) => one.id === id);
-    return gear ? placeGear(now, id, placeIn(now, room, gear)) : now;
+    return gear ? placeGear(now, id, placeIn(now, room, gear, GAP)) : now;
   }, filled.design);
   return design.gear.map((gear) => gear.place?.at);
 };
 
 describe('stowing gear', () => {
   it('begins at the face on the left, goes on to the right, then behind', () => {
-    // 200 wide each: 0 and 200 fit into 500, the third at 400 would end at 600 and goes behind, 250 deep.
+    // 200 wide each, 10 apart: 10 and 10 + 200 + 10 = 220 fit into 500; the third, at 430, would end at 630 and goes
+    // behind, at 10 + 250 + 10 = 270.
     const size: Vec3 = [250, 200, 100];
     expect(stowed([size, size, size])).toEqual([
-      [0, 0, 0],
-      [200, 0, 0],
-      [0, 250, 0],
+      [10, 10, 0],
+      [220, 10, 0],
+      [10, 270, 0],
     ]);
   });
 

@@ -70,14 +70,14 @@ export const RoomButton = ({ room, layout, onMenu }: RoomButtonProps) => {
       data-over={over}
       {...{ [DROP_ATTRIBUTE]: room.id }}
       aria-pressed={selected}
-      aria-label={[name, room.name === '' ? '' : kind, holds].filter((words) => words !== '').join(', ')}
+      aria-label={[name, holds, room.name === '' ? '' : kind].filter((words) => words !== '').join(', ')}
       onClick={(event) => editor.getState().select([room.id], event.shiftKey ? 'add' : 'replace')}
       onContextMenu={openMenu}
       onKeyDown={onKeyDown}
       onPointerEnter={() => editor.getState().setHover(room.id)}
       onPointerLeave={() => editor.getState().setHover(null)}
     >
-      {height >= ONE_LINE_PX ? <span className={styles.roomName}>{name}</span> : null}
+      {height >= ONE_LINE_PX ? <span className={styles.roomName}>{name}</span> : null}{' '}
       {height >= TWO_LINES_PX ? (
         <span className={styles.roomHolds}>{holds || (room.name === '' ? '' : kind)}</span>
       ) : null}
