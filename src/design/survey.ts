@@ -91,6 +91,8 @@ const zoneSchema = z.strictObject({
   name: nameSchema,
   rule: z.enum(['nothing-stands', 'no-hole', 'sight-line', 'seat-travel']),
   solid: solidSchema,
+  /** Its outline from above, as [x, y], any line that does not cross itself; it then stands between the heights of `solid`. */
+  outlineFromAbove: z.array(planePointSchema).min(3).max(200).optional(),
 });
 
 /** What a mark may be read with. Each has its spread in the house rules, as `<instrument>-sigma`. */

@@ -1,4 +1,6 @@
 import { after, HOME, type Pose, placed, turnAbout, type Vec3 } from '../base/index.ts';
+import type { HouseRules } from '../catalog/index.ts';
+import type { Survey } from '../design/index.ts';
 import type { CargoSpace, PlacedClosure } from './space.ts';
 
 const byId = (space: CargoSpace, id: string): PlacedClosure => {
@@ -42,3 +44,29 @@ export const lowestOpenEdge = (space: CargoSpace, id: string, floorAboveGroundMm
   if (!lowest) return null;
   return { at: lowest, aboveGroundMm: floorAboveGroundMm === null ? null : lowest[2] + floorAboveGroundMm };
 };
+
+/** A lowest edge as taped, against what hinge, profile and angle make it. */
+export interface EdgeContradiction {
+  readonly closure: string;
+  readonly tapedMm: number;
+  readonly madeMm: number;
+  readonly limitMm: number;
+}
+
+/**
+ * Closures whose taped lowest edge above ground does not fit their hinge, profile and angle within what the shop allows
+ * between readings (`closure-error-stop`). Empty while the floor's height above ground is unknown.
+ */
+export const edgeContradictions = (
+  space: CargoSpace,
+  survey: Survey,
+  floorAboveGroundMm: number | null,
+  rules: HouseRules,
+): readonly EdgeContradiction[] =>
+  survey.closures.flatMap((closure) => {
+    const tapedMm = closure.lowestEdgeAboveGroundMm;
+    const madeMm = lowestOpenEdge(space, closure.id, floorAboveGroundMm)?.aboveGroundMm ?? null;
+    const limitMm = rules.value('closure-error-stop');
+    if (tapedMm === undefined || madeMm === null || Math.abs(tapedMm - madeMm) <= limitMm) return [];
+    return [{ closure: closure.id, tapedMm, madeMm, limitMm }];
+  });

@@ -1,2 +1,1 @@
-export type { Blocker } from './box-clear.ts';
 export * from './largest-box.ts';

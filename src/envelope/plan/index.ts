@@ -1,4 +1,3 @@
-export { CLASS_SIZES, type ClassSizes } from './class-sizes.ts';
 export * from './plan.ts';
 export * from './start-survey.ts';
 export * from './survey-plan.ts';

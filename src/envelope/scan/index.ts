@@ -4,6 +4,6 @@ export * from './cut-scan.ts';
 export * from './read-scan.ts';
 export * from './refine.ts';
 export * from './scan-differences.ts';
-export { MOST_TRIANGLES, type ScanFormat, type ScanMesh, scaledScan } from './scan-mesh.ts';
+export { type ScanMesh, scaledScan } from './scan-mesh.ts';
 export * from './station-from-scan.ts';
-export { makeTriangleGrid, type TriangleGrid } from './triangle-grid.ts';
+export { makeTriangleGrid } from './triangle-grid.ts';

@@ -170,7 +170,12 @@ export const readGlb = (bytes: Uint8Array): Result<ScanMesh> => {
       const primitive = plain(raw);
       if (numberOf(primitive.mode, TRIANGLES_MODE) !== TRIANGLES_MODE) continue;
       const piece = pieceOf(parts, primitive, matrix);
-      if (!piece) return fault('bad-index', 'positions and triangles inside the file', String(mesh.name ?? ''));
+      if (!piece)
+        return fault(
+          'bad-index',
+          'positions and triangles inside the file',
+          typeof mesh.name === 'string' ? mesh.name : 'a mesh without a name',
+        );
       pieces.push(piece);
       const count = pieces.reduce((sum, own) => sum + own.triangles.length / 3, 0);
       if (count > MOST_TRIANGLES) return tooMany(count);
