@@ -9,4 +9,6 @@ export { sayCase } from './say-case.ts';
 export { type SaidFinding, sayFinding, sayRule } from './say-finding.ts';
 export { sayFitProblem } from './say-fit-problem.ts';
 export { sayPlace, sayProblem } from './say-problem.ts';
+export { sayExtraReading, sayMark, sayPlanStep, sayReading } from './say-reading.ts';
+export { saySlip } from './say-slip.ts';
 export { sayWayOut } from './say-way-out.ts';

@@ -2,6 +2,7 @@ import { childOpenings, type Design, type FittingKind, type Opening } from '../d
 import type { FitOut } from '../fitout/index.ts';
 import { sayFigure } from './findings/loads.ts';
 import { sayCase } from './say-case.ts';
+import { sayMark, sayReading } from './say-reading.ts';
 
 const FITTING_NAMES: { readonly [Kind in FittingKind]: string } = {
   drawer: 'drawer',
@@ -98,6 +99,9 @@ export const nameOfPart = (design: Design, fitout: FitOut | null): ((id: string)
     ...listed(fitout?.movers ?? []),
     ...listed(fitout?.panels ?? []),
     ...listed(vehicle.seats),
+    ...survey.marks.map(({ id }) => [id, sayMark(survey, id)] as const),
+    ...survey.readings.map((reading, i) => [reading.id, `reading ${i + 1}, ${sayReading(survey, reading)}`] as const),
+    ...survey.stations.map(({ id }, i) => [id, `station ${i + 1}`] as const),
     ...listed(survey.obstacles),
     ...listed(survey.closures),
     ...listed(survey.zones),

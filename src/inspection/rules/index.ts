@@ -17,6 +17,8 @@ import { moverTravel } from './mover-travel.ts';
 import { movingGap } from './moving-gap.ts';
 import { partTooBig, partTooSmall } from './part-size.ts';
 import { frontAxle, payload, rearAxle } from './ratings.ts';
+import { ratingsContradict } from './ratings-contradict.ts';
+import { surveyClosureError, surveyMisread, surveySingleReading } from './survey-readings.ts';
 import { spaceMissing, startValues } from './survey-state.ts';
 
 /** One check. It looks at the job and at nothing else, and says what it found and measured. */
@@ -27,6 +29,10 @@ export const RULES: { readonly [Id in RuleId]: Rule } = {
   'cabinet-solves': cabinetSolves,
   'space-missing': spaceMissing,
   'start-values': startValues,
+  'survey-misread': surveyMisread,
+  'survey-closure-error': surveyClosureError,
+  'survey-single-reading': surveySingleReading,
+  'ratings-contradict': ratingsContradict,
   'body-in-space': bodyInSpace,
   'body-obstacle': bodyObstacle,
   'body-zone': bodyZone,

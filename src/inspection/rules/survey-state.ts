@@ -1,4 +1,5 @@
 import type { Job } from '../job.ts';
+import { judgedSurvey } from '../judged-survey.ts';
 import { found, type Limit, NOTHING, type Verdict } from '../verdict.ts';
 
 const ONE_SURVEY: Limit = { value: 1, unit: 'count', source: 'survey of the design', status: 'design' };
@@ -14,8 +15,14 @@ export const spaceMissing = (job: Job): Verdict => {
   };
 };
 
-/** Start values of a vehicle class are for a first sketch and never to be cut from. */
-export const startValues = (job: Job): Verdict =>
-  job.design.survey.startValues
-    ? { ...NOTHING, findings: [found('start-values', { severity: 'caution', parts: [], value: 0, limit: ONE_SURVEY })] }
-    : NOTHING;
+/**
+ * Start values of a vehicle class are for a first sketch and never to be cut from. Of a survey that is otherwise
+ * measured, the stations, obstacles and closures that still hold some are named.
+ */
+export const startValues = ({ design, rules }: Job): Verdict => {
+  const { startValues: whole } = design.survey;
+  const left = judgedSurvey(design.survey, rules).facts.filter(({ code }) => code === 'survey-start-value');
+  if (!whole && left.length === 0) return NOTHING;
+  const parts = whole ? [] : left.flatMap((fact) => fact.parts);
+  return { ...NOTHING, findings: [found('start-values', { severity: 'caution', parts, value: 0, limit: ONE_SURVEY })] };
+};

@@ -23,7 +23,14 @@ import {
   sayStabilityLoss,
 } from './loads.ts';
 import { sayCabinetSolves, sayPartTooBig, sayPartTooSmall } from './making.ts';
-import { saySpaceMissing, sayStartValues } from './survey.ts';
+import { sayRatingsContradict } from './ratings.ts';
+import {
+  saySpaceMissing,
+  sayStartValues,
+  saySurveyClosureError,
+  saySurveyMisread,
+  saySurveySingleReading,
+} from './survey.ts';
 import { sayMoverTravel } from './travel.ts';
 
 /** The words of every rule: a new rule asks for its words here. */
@@ -31,6 +38,10 @@ export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
   'cabinet-solves': sayCabinetSolves,
   'space-missing': saySpaceMissing,
   'start-values': sayStartValues,
+  'survey-misread': saySurveyMisread,
+  'survey-closure-error': saySurveyClosureError,
+  'survey-single-reading': saySurveySingleReading,
+  'ratings-contradict': sayRatingsContradict,
   'body-in-space': sayBodyInSpace,
   'body-obstacle': sayBodyObstacle,
   'body-zone': sayBodyZone,
