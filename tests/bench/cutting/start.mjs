@@ -2,6 +2,7 @@
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 
+/** @param {string} path */
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
 await build({

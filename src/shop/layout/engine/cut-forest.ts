@@ -1,5 +1,6 @@
-import { CROSSCUT, CutNode, copyNode, PART, REST, RIPPED, SPARE } from './cut-node.ts';
+import { CROSSCUT, type CutNode, PART, REST, RIPPED, SPARE } from './cut-node.ts';
 import { stripFor } from './guard.ts';
+import { Journal } from './journal.ts';
 import type { Piece, Problem, SheetKind } from './problem.ts';
 
 /**
@@ -29,17 +30,7 @@ export class CutForest {
   readonly valueScale: number;
 
   private spare: CutNode | null = null;
-  private turn = 0;
-  private readonly journal: CutNode[] = [];
-  private readonly journalOf: CutNode[] = [];
-  private journalLength = 0;
-  private readonly slotLog: number[] = [];
-  private readonly slotLogOf: CutNode[] = [];
-  private slotLogLength = 0;
-  private readonly placeLog: number[] = [];
-  private readonly placeLogOf: (CutNode | null)[] = [];
-  private placeLogLength = 0;
-  private readonly created: CutNode[] = [];
+  private readonly journal = new Journal();
   private savedSpare: CutNode | null = null;
   private savedRestCount = 0;
   private savedRestValue = 0;
@@ -82,11 +73,7 @@ export class CutForest {
   }
 
   begin(): void {
-    this.turn++;
-    this.journalLength = 0;
-    this.slotLogLength = 0;
-    this.placeLogLength = 0;
-    this.created.length = 0;
+    this.journal.begin();
     this.savedSpare = this.spare;
     this.savedRestCount = this.restCount;
     this.savedRestValue = this.restValue;
@@ -99,28 +86,12 @@ export class CutForest {
 
   /** Takes back everything since `begin`. */
   undo(): void {
-    for (let i = 0; i < this.journalLength; i++) copyNode(this.journal[i] as CutNode, this.journalOf[i] as CutNode);
-    this.spare = this.savedSpare;
-    for (const node of this.created) {
-      node.kind = SPARE;
-      node.next = this.spare;
-      this.spare = node;
-    }
+    this.journal.restoreNodes();
+    this.spare = this.journal.spareCreated(this.savedSpare);
     this.restCount = this.savedRestCount;
     this.restValue = this.savedRestValue;
-    for (let i = this.slotLogLength - 1; i >= 0; i--) {
-      this.rests[this.slotLog[i] as number] = this.slotLogOf[i] as CutNode;
-    }
-    for (let i = 0; i < this.slotLogLength; i++) {
-      const slot = this.slotLog[i] as number;
-      if (slot >= this.restCount) continue;
-      const node = this.rests[slot] as CutNode;
-      node.slot = slot;
-      this.writeRest(slot, node);
-    }
-    for (let i = this.placeLogLength - 1; i >= 0; i--) {
-      this.places[this.placeLog[i] as number] = this.placeLogOf[i] as CutNode | null;
-    }
+    this.journal.restoreSlots(this.rests, this.restCount, this.restoreRest);
+    this.journal.restorePlaces(this.places);
     this.cost = this.savedCost;
     this.leftOutArea = this.savedLeftOutArea;
     this.leftOut.length = this.savedLeftOutLength;
@@ -128,27 +99,19 @@ export class CutForest {
     for (let i = 0; i < this.opened.length; i++) this.opened[i] = this.savedOpened[i] as number;
   }
 
+  private readonly restoreRest = (slot: number, node: CutNode): void => {
+    node.slot = slot;
+    this.writeRest(slot, node);
+  };
+
   private touch(node: CutNode): void {
-    if (node.stamp === this.turn) return;
-    node.stamp = this.turn;
-    let entry = this.journal[this.journalLength];
-    if (entry === undefined) {
-      entry = new CutNode();
-      this.journal.push(entry);
-    }
-    copyNode(node, entry);
-    this.journalOf[this.journalLength++] = node;
+    this.journal.touch(node);
   }
 
   /** A node out of the store; for builders of trees, which fill in every field. */
   take(): CutNode {
     const node = this.spare;
-    if (node === null) {
-      const fresh = new CutNode();
-      fresh.stamp = this.turn;
-      this.created.push(fresh);
-      return fresh;
-    }
+    if (node === null) return this.journal.create();
     this.touch(node);
     this.spare = node.next;
     // A node that came back by undo still remembers its last place.
@@ -170,16 +133,12 @@ export class CutForest {
   }
 
   setPlace(piece: number, node: CutNode | null): void {
-    this.placeLog[this.placeLogLength] = piece;
-    this.placeLogOf[this.placeLogLength++] = this.places[piece] as CutNode | null;
+    this.journal.logPlace(piece, this.places[piece] as CutNode | null);
     this.places[piece] = node;
   }
 
   private logSlot(slot: number): void {
-    const node = this.rests[slot];
-    if (node === undefined) return;
-    this.slotLog[this.slotLogLength] = slot;
-    this.slotLogOf[this.slotLogLength++] = node;
+    this.journal.logSlot(slot, this.rests[slot]);
   }
 
   private writeRest(slot: number, node: CutNode): void {
