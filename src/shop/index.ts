@@ -4,11 +4,33 @@
 export * from './csv.ts';
 export * from './cut-list.ts';
 export * from './cut-list-csv.ts';
+export * from './cut-rows.ts';
 export * from './drawing/index.ts';
 export * from './drawings.ts';
 export * from './hardware-list.ts';
 export * from './inspection-sheet.ts';
+export {
+  createImprover,
+  cutSequences,
+  highsSolver,
+  type Improver,
+  type LaidSheet,
+  type Layout,
+  type LayoutGrain,
+  type LayoutJob,
+  type LayoutPart,
+  proveTwoStage,
+  type SheetSequence,
+  type StockSheet,
+  sayLayout,
+  trimAll,
+  validateLayout,
+} from './layout/index.ts';
+export { type LetteredStrip, sheetStrips } from './layout-figure.ts';
+export { cutSequenceCsv, layoutDrawings } from './layout-files.ts';
 export * from './marks.ts';
 export * from './masses.ts';
 export * from './operations.ts';
 export * from './packet.ts';
+export * from './sheet-jobs.ts';
+export * from './sheet-layouts.ts';

@@ -6,22 +6,28 @@ import { drawingToSvg } from './drawing/svg.ts';
 import { createDrawings, type Drawings, type DrawingsInput } from './drawings.ts';
 import { hardwareCsv, hardwareList } from './hardware-list.ts';
 import { inspectionSheet } from './inspection-sheet.ts';
+import { cutSequenceCsv, layoutDrawings } from './layout-files.ts';
 import { massesCsv, massTable } from './masses.ts';
+import { sheetJobs } from './sheet-jobs.ts';
+import { layoutSheets, type SheetLayouts, STANDARD_BUDGET } from './sheet-layouts.ts';
 
 /** One file of the packet. Text is UTF-8; bytes are for formats that are not text. */
 export type PacketFile = {
   /** Relative, with `/`, made of letters, digits, `-`, `.` alone. */
   readonly path: string;
-  readonly kind: 'list' | 'part-drawing' | 'view' | 'sheet' | 'contents';
+  readonly kind: 'list' | 'part-drawing' | 'view' | 'layout' | 'sheet' | 'contents';
   readonly about: string;
 } & ({ readonly text: string } | { readonly bytes: Uint8Array });
 
 export interface PacketInput extends DrawingsInput {
   readonly inspection: Inspection;
+  /** Layouts that were improved on screen; without them the packet lays the sheets out with the standard budget. */
+  readonly layouts?: SheetLayouts;
 }
 
 export interface Packet {
   readonly files: readonly PacketFile[];
+  readonly layouts: SheetLayouts;
 }
 
 /** What a manifest says of itself, so that a reader knows what it has. */
@@ -33,9 +39,10 @@ const sheetFiles = (
   sheets: readonly Drawing[],
   folder: string,
   kind: PacketFile['kind'],
+  between = '-',
 ): readonly PacketFile[] =>
   sheets.map((drawing, i) => ({
-    path: `${folder}/${name}${i === 0 ? '' : `-${i + 1}`}.svg`,
+    path: `${folder}/${name}${i === 0 ? '' : `${between}${i + 1}`}.svg`,
     kind,
     about: sheets.length > 1 ? `${drawing.title}, sheet ${i + 1} of ${sheets.length}` : drawing.title,
     text: drawingToSvg(drawing),
@@ -45,6 +52,11 @@ const drawingFiles = (drawings: Drawings): readonly PacketFile[] => [
   ...drawings.views.flatMap((name) => sheetFiles(name, drawings.draw(name) ?? [], 'views', 'view')),
   ...drawings.parts.flatMap((mark) => sheetFiles(mark, drawings.draw(mark) ?? [], 'drawings', 'part-drawing')),
 ];
+
+const layoutFiles = (layouts: SheetLayouts, { design }: PacketInput): readonly PacketFile[] =>
+  layoutDrawings(layouts, { designTitle: design.title, customer: design.customer, units: design.units }).flatMap(
+    ({ name, drawings }) => sheetFiles(name, drawings, 'layouts', 'layout', '-page-'),
+  );
 
 const manifest = ({ design }: PacketInput, { rows }: Drawings, files: readonly PacketFile[]): PacketFile => ({
   path: 'manifest.json',
@@ -76,6 +88,7 @@ export const createPacket = (input: PacketInput): Packet => {
   const drawings = createDrawings(input);
   const { marks, rows } = drawings;
   const names = nameOfPart(design, fitout);
+  const layouts = input.layouts ?? layoutSheets(sheetJobs(rows, catalog, rules), STANDARD_BUDGET);
   const list = (path: string, about: string, text: string): PacketFile => ({ path, kind: 'list', about, text });
   const files: readonly PacketFile[] = [
     list('cut-list.csv', 'every part to cut, by material', cutListCsv(rows, design.units)),
@@ -84,6 +97,7 @@ export const createPacket = (input: PacketInput): Packet => {
       'what to fetch and buy',
       hardwareCsv(hardwareList({ fitout, catalog, rules, names }), design.units),
     ),
+    list('cut-sequence.csv', 'every cut of every sheet, in order', cutSequenceCsv(layouts, design.units)),
     list('masses.csv', 'every mass with its place, and sums', massesCsv(massTable(fitout, marks, names))),
     {
       path: 'inspection.txt',
@@ -91,7 +105,8 @@ export const createPacket = (input: PacketInput): Packet => {
       about: 'inspection sheet: every finding, loads, cautions',
       text: inspectionSheet({ design, fitout, inspection, marks }),
     },
+    ...layoutFiles(layouts, input),
     ...drawingFiles(drawings),
   ];
-  return { files: [...files, manifest(input, drawings, files)] };
+  return { files: [...files, manifest(input, drawings, files)], layouts };
 };

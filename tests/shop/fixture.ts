@@ -86,6 +86,17 @@ const made = readCatalog({
     rule('hardware-spare-share', 0.05, 'share'),
     rule('cut-tolerance', 0.5, 'mm'),
     rule('bore-tolerance', 0.2, 'mm'),
+    rule('saw-kerf', 3.2, 'mm'),
+    rule('sheet-trim', 10, 'mm'),
+    rule('sheet-trim-metal', 3, 'mm'),
+    rule('first-cut-max', 1300, 'mm'),
+    rule('cut-length-max', 3200, 'mm'),
+    rule('min-strip', 40, 'mm'),
+    rule('offcut-min-side', 250, 'mm'),
+    rule('offcut-min-area', 150_000, 'mm2'),
+    rule('offcut-min-area-metal', 50_000, 'mm2'),
+    rule('offcut-value-share', 0.5, 'share'),
+    rule('cut-stages-max', 3, 'count'),
   ],
 });
 if (!made.ok) throw new Error(JSON.stringify(made.error));

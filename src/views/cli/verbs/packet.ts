@@ -45,7 +45,7 @@ export const packet = async (path: string, folder: string): Promise<Outcome> => 
   const space = flow.space(design);
   const fitout = flow.fitOut(design);
   const inspection = flow.inspection(design);
-  const { files } = createPacket({
+  const { files, layouts } = createPacket({
     design,
     fitout,
     inspection,
@@ -73,7 +73,18 @@ export const packet = async (path: string, folder: string): Promise<Outcome> => 
     json: {
       files: files.map(({ path: name, kind, about }) => ({ path: name, kind, about })),
       parts: fitout.panels.length,
-      sheets: null,
+      sheets: layouts.boards.flatMap(({ board, layout, proof }) =>
+        layout.sheets.map(({ stock, length, width, price, parts }) => ({
+          material: board.material,
+          thickness: board.thickness,
+          stock,
+          length,
+          width,
+          price,
+          parts: parts.length,
+          proof,
+        })),
+      ),
       price: null,
       stops,
     },

@@ -1,0 +1,61 @@
+import type { LengthUnits } from '../base/index.ts';
+import { type CutRow, cutRows } from './cut-rows.ts';
+import type { Drawing } from './drawing/drawing.ts';
+import { type LayoutWords, sheetLayoutDrawing } from './drawing/sheet-layout-drawing.ts';
+import type { SequenceLine } from './layout/index.ts';
+import { type ListColumn, lengthColumn, listCsv } from './list-columns.ts';
+import type { BoardLayout, SheetLayouts } from './sheet-layouts.ts';
+
+interface CsvRow {
+  readonly laid: BoardLayout;
+  /** From 0 within the board. */
+  readonly sheet: number;
+  readonly stock: string;
+  readonly line: SequenceLine;
+  readonly words: CutRow;
+}
+
+const columns = (units: LengthUnits): readonly ListColumn<CsvRow>[] => [
+  { title: 'material', cell: ({ laid }) => laid.board.materialName },
+  { title: 'sheet', cell: ({ sheet }) => sheet + 1 },
+  { title: 'stock', cell: ({ stock }) => stock },
+  { title: 'no.', cell: ({ line }) => line.number },
+  { title: 'round', cell: ({ line }) => line.stage },
+  { title: 'cut', cell: ({ line }) => line.by },
+  { title: 'piece', cell: ({ line }) => line.from },
+  { title: 'set', cell: ({ line }) => (line.by === 'rip' ? 'fence' : 'stop') },
+  ...lengthColumn<CsvRow>('set to', ({ line }) => line.setting, units),
+  ...lengthColumn<CsvRow>('cut length', ({ line }) => line.cutLength, units),
+  { title: 'times', cell: ({ line }) => line.repeats },
+  { title: 'gives', cell: ({ words }) => words.gives },
+];
+
+/** One row for each sheet of a stack: equal sheets are cut the same way and may hold other marks. */
+const rowsOf = (laid: BoardLayout, units: LengthUnits): readonly CsvRow[] =>
+  laid.sequences.flatMap((sequence) =>
+    sequence.sheets.flatMap((sheet, place) =>
+      cutRows(sequence, place, units).flatMap((words, i): readonly CsvRow[] => {
+        const line = sequence.lines[i];
+        return line === undefined ? [] : [{ laid, sheet, stock: sequence.stock, line, words }];
+      }),
+    ),
+  );
+
+/** The sequence of cuts of every sheet of every board, as a file for a spreadsheet. Settings are net of the kerf. */
+export const cutSequenceCsv = ({ boards }: SheetLayouts, units: LengthUnits): string =>
+  listCsv(
+    columns(units),
+    boards.flatMap((laid) => rowsOf(laid, units)),
+  );
+
+/** The drawing of every sheet with the name it has in a packet: `birch-ply-18-1`. */
+export const layoutDrawings = (
+  { boards }: SheetLayouts,
+  words: LayoutWords,
+): readonly { readonly name: string; readonly drawings: readonly Drawing[] }[] =>
+  boards.flatMap((laid) =>
+    laid.layout.sheets.map((_, at) => ({
+      name: `${laid.board.key}-${at + 1}`,
+      drawings: sheetLayoutDrawing(laid, at, words),
+    })),
+  );

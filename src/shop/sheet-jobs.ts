@@ -1,0 +1,105 @@
+import { compareText, groupBy } from '../base/index.ts';
+import type { Catalog, HouseRules, Material } from '../catalog/index.ts';
+import type { CutListRow } from './cut-list.ts';
+import { type KeepRule, type LayoutJob, type LayoutPart, type StockSheet, trimAll } from './layout/index.ts';
+
+/** What is cut from one board: one material in one thickness. Plain data, so that a worker can have it. */
+export interface Board {
+  /** Made of the material's id: starts the names of files. No two boards of one design share it. */
+  readonly key: string;
+  readonly material: string;
+  readonly materialName: string;
+  readonly thickness: number;
+  readonly parts: readonly BoardPart[];
+  readonly job: LayoutJob;
+}
+
+/** What a drawing or a table says of a mark. */
+export interface BoardPart {
+  readonly mark: string;
+  readonly name: string;
+  readonly grain: CutListRow['grain'];
+}
+
+const isMetal = (material: Material | undefined): boolean => material?.kind === 'aluminium';
+
+const keepRule = (metal: boolean, rules: HouseRules): KeepRule => ({
+  minSide: rules.value('offcut-min-side'),
+  minAreaMm2: rules.value(metal ? 'offcut-min-area-metal' : 'offcut-min-area'),
+  valueShare: rules.value('offcut-value-share'),
+});
+
+/** Rounds of cuts that the engine knows: two, three, or as many as it takes. */
+const stagesOf = (most: number): LayoutJob['stages'] => (most < 3 ? 2 : most < 4 ? 3 : 'any');
+
+const partOf = (row: CutListRow, material: string): LayoutPart => ({
+  mark: row.mark,
+  length: row.cutLength,
+  width: row.cutWidth,
+  quantity: row.quantity,
+  grain: row.grain,
+  material,
+});
+
+const stockOf = (material: Material, name: string): readonly StockSheet[] =>
+  material.sheets.map((sheet) => ({
+    name: sheet.name,
+    length: sheet.lengthMm,
+    width: sheet.widthMm,
+    quantity: null,
+    price: sheet.price,
+    material: name,
+  }));
+
+const jobOf = (
+  rows: readonly CutListRow[],
+  material: Material | undefined,
+  name: string,
+  rules: HouseRules,
+): LayoutJob => {
+  const metal = isMetal(material);
+  return {
+    parts: rows.map((row) => partOf(row, name)),
+    stock: material === undefined ? [] : stockOf(material, name),
+    cut: 'saw',
+    kerf: rules.value('saw-kerf'),
+    trim: trimAll(rules.value(metal ? 'sheet-trim-metal' : 'sheet-trim')),
+    stages: stagesOf(rules.value('cut-stages-max')),
+    ripLimit: rules.value('first-cut-max'),
+    longestCut: rules.value('cut-length-max'),
+    minStrip: rules.value('min-strip'),
+    keep: keepRule(metal, rules),
+  };
+};
+
+/**
+ * One job a board, in the order of the cut list, from its cut sizes. A row with grain lies along the sheet's length,
+ * one without may be turned. Kerf, trim, limits of the saw and what is kept come from the house rules; a material that
+ * the catalog does not have gets no sheets, and its parts come back as not placed.
+ */
+export const sheetJobs = (rows: readonly CutListRow[], catalog: Catalog, rules: HouseRules): readonly Board[] => {
+  const boards = [...groupBy(rows, ({ material, thickness }) => `${material} ${thickness}`).values()];
+  const keys = new Set<string>();
+  return boards.flatMap((members) => {
+    const [first] = members;
+    if (first === undefined) return [];
+    const record = catalog.materials.get(first.material);
+    // Ids of the catalog can stand in a file name as they are; any other text cannot.
+    const stem = first.material.replace(/[^A-Za-z0-9]+/g, '-').replace(/^-+|-+$/g, '') || 'board';
+    let key = stem;
+    for (let n = 2; keys.has(key); n++) key = `${stem}-no${n}`;
+    keys.add(key);
+    return [
+      {
+        key,
+        material: first.material,
+        materialName: first.materialName,
+        thickness: first.thickness,
+        parts: members
+          .map(({ mark, name, grain }) => ({ mark, name, grain }))
+          .sort((a, b) => compareText(a.mark, b.mark)),
+        job: jobOf(members, record, first.materialName, rules),
+      },
+    ];
+  });
+};
