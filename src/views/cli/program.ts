@@ -4,7 +4,9 @@ import type { Outcome } from './outcome.ts';
 import { check, problemsJson } from './verbs/check.ts';
 import { draw } from './verbs/draw.ts';
 import { inspect } from './verbs/inspect.ts';
+import { type LayoutOptions, layout } from './verbs/layout.ts';
 import { packet } from './verbs/packet.ts';
+import { survey } from './verbs/survey.ts';
 import { weigh } from './verbs/weigh.ts';
 
 /** Where the command reads its words from and says its own; a test hands in its own ends. */
@@ -26,6 +28,20 @@ interface Said {
 const withJson = (command: Command): Command =>
   command.option('--json', 'print one JSON document on standard output and nothing else');
 
+/** The one verb that takes lists instead of a design. */
+const withLayout = (program: Command, done: (outcome: Outcome, said: Said) => void): void => {
+  withJson(program.command('layout').description('sheet layouts with the sequence of cuts, for any parts list'))
+    .argument('<parts.csv>', 'parts: mark,length,width,qty,grain; also material,thickness')
+    .requiredOption('--stock <stock.csv>', 'sheets: name,length,width,qty,price; also material,thickness')
+    .option('--kerf <length>', 'width of the cut; 0 for a shear')
+    .option('--trim <length>', 'taken off each edge of a sheet')
+    .option('--seconds <n>', 'how long to look for better layouts')
+    .option('--stages <n>', 'rounds of cuts: 2, 3 or any')
+    .option('--seed <n>', 'decides every choice that is free')
+    .allowExcessArguments(false)
+    .action(async (path: string, said: Said & LayoutOptions) => done(await layout(path, said), said));
+};
+
 /** The command with its verbs; each hands its outcome to `done`. */
 const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => void): Command => {
   const program = new Command('hatchwright')
@@ -42,6 +58,9 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
   verb('check', 'is the file sound? (schema and references only)').action((path: string, said: Said) =>
     done(check(path), said),
   );
+  verb('survey', 'adjusts the readings; says which is likely misread, or which further one would tell').action(
+    async (path: string, said: Said) => done(await survey(path), said),
+  );
   verb('inspect', 'all checks, each with value, limit, source and a way out').action(async (path: string, said: Said) =>
     done(await inspect(path), said),
   );
@@ -51,6 +70,7 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
   verb('packet', 'everything for the saw')
     .requiredOption('--to <dir>', 'the folder to write to')
     .action(async (path: string, said: Said & { readonly to: string }) => done(await packet(path, said.to), said));
+  withLayout(program, done);
   verb('draw', 'one dimensioned view, or the drawing of one part')
     .requiredOption('--view <name>', 'face-<carcass>, plan, side, or the mark of a part')
     .requiredOption('--to <file.svg>', 'the file to write')

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { printDesign } from '../../../src/design/index.ts';
 import {
   bareVehicle,
   demo,
@@ -32,6 +33,45 @@ describe('check', () => {
       expect(await json(['check', demoPath(name)])).toEqual({ code: 0, value: { problems: [] } });
       expect((await inProcess(['check', demoPath(name)])).out).toContain(': sound');
     }
+  });
+});
+
+describe('survey', () => {
+  /** The demo job with one reading changed. */
+  const changed = (index: number, mm: number): string => {
+    const design = demo('harrow-fell');
+    const readings = design.survey.readings.map((reading, i) =>
+      i === index ? { ...reading, value: reading.value + mm } : reading,
+    );
+    return printDesign({ ...design, survey: { ...design.survey, readings } });
+  };
+
+  it('adjusts readings that agree and says nothing', async () => {
+    const { code, value } = await json(['survey', demoPath('harrow-fell')]);
+    expect(code).toBe(0);
+    expect(value).toMatchObject({ consistent: true, says: [] });
+    expect(value.readings.length).toBe(demo('harrow-fell').survey.readings.length);
+    for (const { readMm, adjustedMm, residualMm, suspect } of value.readings) {
+      expect(readMm - adjustedMm).toBeCloseTo(residualMm, 6);
+      expect(suspect).toBe(false);
+    }
+  });
+
+  it('names the reading that was misread, with exit code 1', async () => {
+    // Reading 39 is the diagonal of the floor; 20 mm is thirteen times what a tape is good for.
+    writeFileSync(at('misread.json'), changed(38, 20));
+    const { code, value } = await json(['survey', at('misread.json')]);
+    expect(code).toBe(1);
+    expect(value.consistent).toBe(false);
+    const named = value.readings.filter(({ suspect }: { suspect: unknown }) => suspect === 'named');
+    expect(named.map(({ id }: { id: string }) => id)).toEqual(['reading-39']);
+    expect(value.says[0]).toMatch(/^STOP: Reading 39, floor diagonal, rear left to seat right is likely misread/);
+    expect((await inProcess(['survey', at('misread.json')])).out).toContain('likely misread');
+  });
+
+  it('says so where nobody has entered readings', async () => {
+    const { out } = await inProcess(['survey', demoPath('quillmoor')]);
+    expect(out).toContain('no readings: sections count as they were typed');
   });
 });
 
