@@ -26,6 +26,9 @@ const boxOf = (fitOut: ReturnType<typeof one>, part: string) => {
   return bodyBox(body as never);
 };
 
+/** Width of a board of 12 over its hinge: 2 from the near side, 3 from the far one, the line 1.5 before it. */
+const WIDE = Math.sqrt((864.6 - 2 - 3) ** 2 - (12 + 1.5) ** 2);
+
 const tenths = (values: readonly number[]): readonly number[] => values.map((value) => Math.round(value * 10) / 10);
 
 describe('a command board', () => {
@@ -33,8 +36,9 @@ describe('a command board', () => {
     const fitOut = one();
     expect(fitOut.problems).toEqual([]);
     const leaf = panelOf(fitOut, 'opening-1/front');
-    // 664.6 − 4 along the grain, 864.6 − 4 across.
-    expect(tenths([leaf.length, leaf.width])).toEqual([660.6, 860.6]);
+    // 664.6 − 4 along the grain.
+    expect(leaf.length).toBeCloseTo(660.6, 9);
+    expect(leaf.width).toBeCloseTo(WIDE, 9);
     const [mover] = fitOut.movers;
     expect(mover?.motion).toMatchObject({ kind: 'turn', axis: [0, 0, -1], travelRad: radians(180) });
     // 90 of 180 is half the travel.
@@ -47,11 +51,11 @@ describe('a command board', () => {
 
   it('carries steel, tray and light on the working face, and keeps the room behind clear of them', () => {
     const fitOut = one({ markerTray: 'tray-lip-25', worklight: 'light-board' });
-    // The face keeps 10 from every edge: 840.6 × 640.6 at 5.495 kg/m².
+    // The face keeps 10 from every edge: less 20 across × 640.6 at 5.495 kg/m².
     const mass = (part: string) => fitOut.masses.find(({ id }) => id === `opening-1/${part}`)?.massKg;
-    expect(mass('steel-face')).toBeCloseTo(0.8406 * 0.6406 * 5.495, 9);
-    // A lip at 0.26 kg a metre over 840.6.
-    expect(mass('marker-tray')).toBeCloseTo(0.8406 * 0.26, 9);
+    expect(mass('steel-face')).toBeCloseTo(((WIDE - 20) / 1000) * 0.6406 * 5.495, 9);
+    // A lip at 0.26 kg a metre over that.
+    expect(mass('marker-tray')).toBeCloseTo(((WIDE - 20) / 1000) * 0.26, 9);
     expect(mass('worklight')).toBeCloseTo(0.3, 9);
     // Behind 12 of board and 0.7 of steel; the tray at the low edge, 25 high, the light 25 high at the high one.
     expect(tenths([boxOf(fitOut, 'marker-tray').min[1], boxOf(fitOut, 'marker-tray').min[2]])).toEqual([12.7, 29.7]);
@@ -60,8 +64,8 @@ describe('a command board', () => {
     expect(openingOf(fitOut, 'opening-2').size[1]).toBeCloseTo(537.9, 9);
     expect(fitOut.devices).toMatchObject([{ device: 'light-board', opening: 'opening-1', mover: 'opening-1/board' }]);
     expect(fitOut.hardware.find(({ id }) => id === 'opening-1/worklight')?.from).toBe('device');
-    // Board 0.6606 × 0.8606 × 12 mm at 692.
-    expect(mass('front')).toBeCloseTo(0.6606 * 0.8606 * 0.012 * 692, 9);
+    // 12 mm at 692.
+    expect(mass('front')).toBeCloseTo(0.6606 * (WIDE / 1000) * 0.012 * 692, 9);
     expect(one({ magneticFace: false }).masses.some(({ id }) => id.endsWith('steel-face'))).toBe(false);
   });
 
@@ -89,8 +93,8 @@ describe('a command board', () => {
     const carriageBox = boxOf(fitOut, 'carriage');
     // Right side at 882.3, less 12.9 of slide, 17.7 thick; behind the board.
     expect(tenths([carriageBox.min[0], carriageBox.max[0], carriageBox.min[1]])).toEqual([851.7, 869.4, 12]);
-    // The board ends where the carriage does: 864.6 − 2 − 12.9.
-    expect(panelOf(fitOut, 'opening-1/front').width).toBeCloseTo(849.7, 9);
+    // The board ends where the carriage does: 864.6 − 12.9 − 3 to the far side.
+    expect(panelOf(fitOut, 'opening-1/front').width).toBeCloseTo(Math.sqrt(848.7 ** 2 - 13.5 ** 2), 9);
     expect(fitOut.hardware.find(({ from }) => from === 'slide')).toMatchObject({ item: 'slide-45', lengthMm: 500 });
     const holes = (id: string) => panelOf(fitOut, id).cuts.filter((cut) => cut.kind === 'hole' && cut.depth !== null);
     // Two slides on one side, each with 5 holes; 12 hinge screws beside those in the carriage.
@@ -113,7 +117,9 @@ describe('a command board', () => {
       { code: 'rules-fight', axis: 'across', needMm: 620, haveMm: 500 },
     ]);
     const narrow = solved([carcass(fitted('opening-1', board({ worklight: 'light-board' })), around(500, 400, 400))]);
-    expect(narrow.problems).toMatchObject([{ code: 'too-small', axis: 'across', needMm: 624 }]);
+    expect(narrow.problems).toMatchObject([{ code: 'too-small', axis: 'across' }]);
+    // √(620² + 13.5²) from the line, 3 to the far side, 2 from the near one.
+    expect(narrow.problems[0]?.needMm).toBeCloseTo(Math.hypot(620, 13.5) + 5, 9);
   });
 
   it('names what the catalog does not have, and springs beside a narrow board', () => {

@@ -22,39 +22,47 @@ const around = (width: number, height: number, depth: number): Plain => ({
   size: { width: width + 2 * 17.7, height: height + 2 * 17.7, depth: depth + 6.4 + 12 },
 });
 
+/**
+ * Width of a leaf of 17.7 hung at the side of 864.6: its inner corner stays 3 from the far side, the line being 2 from
+ * the near one and 1.5 before the leaf.
+ */
+const WIDE = Math.sqrt((864.6 - 2 - 3) ** 2 - (17.7 + 1.5) ** 2);
+
 const tenths = (values: readonly number[]): readonly number[] => values.map((value) => Math.round(value * 10) / 10);
 
 describe('a door', () => {
-  it('has an inset leaf that is the opening less the reveal all round', () => {
+  it('has an inset leaf that is the opening less the reveal, and swings past the free side with the gap of moving parts', () => {
     const fitOut = one();
     expect(fitOut.problems).toEqual([]);
     const leaf = panelOf(fitOut, 'opening-1/front');
-    // Grain upright: 664.6 − 4 long, 864.6 − 4 wide.
-    expect(tenths([leaf.length, leaf.width])).toEqual([660.6, 860.6]);
-    // 660.6 × 860.6 × 17.7 mm at 695 kg/m³.
-    expect(leaf.massKg).toBeCloseTo(6.99355, 4);
+    // Grain upright: 664.6 − 4 long.
+    expect(leaf.length).toBeCloseTo(660.6, 9);
+    expect(leaf.width).toBeCloseTo(WIDE, 9);
+    // At 695 kg/m³.
+    expect(leaf.massKg).toBeCloseTo((660.6 * WIDE * 17.7 * 695) / 1e9, 9);
   });
 
-  it('has an overlay leaf over half of what surrounds it, and stands before the face', () => {
+  it('has an overlay leaf over half of what surrounds it, and stands the reveal before the face', () => {
     const fitOut = one({ front: 'overlay' });
     const leaf = panelOf(fitOut, 'opening-1/front');
-    // Over (17.7 − 2) / 2 = 7.85 on each side: 664.6 + 15.7 and 864.6 + 15.7.
-    expect(tenths([leaf.length, leaf.width])).toEqual([680.3, 880.3]);
+    // Over (17.7 − 2) / 2 = 7.85 on each side: 664.6 + 15.7 high; 864.6 + 15.7 wide, and 2 on to what stands beside it.
+    expect(leaf.length).toBeCloseTo(680.3, 9);
+    expect(leaf.width).toBeCloseTo(Math.sqrt((880.3 + 2 - 3) ** 2 - 19.2 ** 2), 9);
     const body = fitOut.bodies.find(({ id }) => id === 'opening-1/front');
     const box = bodyBox(body as never);
-    expect([box.min[1], box.max[1]].map((mm) => Math.round(mm * 10) / 10 + 0)).toEqual([-17.7, 0]);
+    expect([box.min[1], box.max[1]].map((mm) => Math.round(mm * 10) / 10)).toEqual([-19.7, -2]);
   });
 
-  it('turns about its outer edge at the hung side, a positive turn out of the face', () => {
+  it('turns about a line before its outer edge at the hung side, a positive turn out of the face', () => {
     const points = (hung: string) => {
       const motion = one({ hung, opensDeg: 90 }).movers[0]?.motion;
       return motion?.kind === 'turn' ? { at: tenths(motion.point), axis: motion.axis, by: motion.travelRad } : null;
     };
-    // The viewer looks along +y, so across runs along +x: left 17.7 + 2, right 882.3 − 2, up 17.7 + 2 … 682.3 − 2.
-    expect(points('left')).toEqual({ at: [19.7, 0, 19.7], axis: [0, 0, -1], by: radians(90) });
-    expect(points('right')).toEqual({ at: [880.3, 0, 19.7], axis: [0, 0, 1], by: radians(90) });
-    expect(points('top')).toEqual({ at: [19.7, 0, 680.3], axis: [-1, 0, 0], by: radians(90) });
-    expect(points('bottom')).toEqual({ at: [19.7, 0, 19.7], axis: [1, 0, 0], by: radians(90) });
+    // The viewer looks along +y, so across runs along +x: left 17.7 + 2, right 882.3 − 2, up 17.7 + 2 … 682.3 − 2; 1.5 before it.
+    expect(points('left')).toEqual({ at: [19.7, -1.5, 19.7], axis: [0, 0, -1], by: radians(90) });
+    expect(points('right')).toEqual({ at: [880.3, -1.5, 19.7], axis: [0, 0, 1], by: radians(90) });
+    expect(points('top')).toEqual({ at: [19.7, -1.5, 680.3], axis: [-1, 0, 0], by: radians(90) });
+    expect(points('bottom')).toEqual({ at: [19.7, -1.5, 19.7], axis: [1, 0, 0], by: radians(90) });
     expect(one().movers[0]?.rests.map(({ name, share }) => [name, share])).toEqual([
       ['closed', 0],
       ['open', 1],
@@ -73,9 +81,7 @@ describe('a door', () => {
     expect(fitOut.hardware.find(({ id }) => id === 'opening-1/hinge-screws')?.quantity).toBe(24);
     // Flange 32 / 2 wide, screwed in its middle: 8 from the edge of the leaf; grain upright, so on the width.
     const [first] = holes('opening-1/front');
-    expect(first?.kind === 'hole' && tenths([first.at[0], Math.min(first.at[1], 860.6 - first.at[1])])).toEqual([
-      30, 8,
-    ]);
+    expect(first?.kind === 'hole' && tenths([first.at[0], Math.min(first.at[1], WIDE - first.at[1])])).toEqual([30, 8]);
     expect(first?.kind === 'hole' && [first.diameter, first.depth]).toEqual([3, 8.85]);
   });
 
@@ -91,9 +97,9 @@ describe('a door', () => {
   it('keeps what stands behind it clear of the leaf and of what its latch reaches', () => {
     // 17.7 leaf + 3 between moving parts: 581.6 − 20.7.
     expect(openingOf(one(), 'opening-2').size[1]).toBeCloseTo(560.9, 9);
-    // A slam latch reaches 40 from the outer face: 581.6 − 43; before an overlay leaf 17.7 less.
+    // A slam latch reaches 40 from the outer face: 581.6 − 43; an overlay leaf stands 19.7 further out.
     expect(openingOf(one({ latch: 'latch-slam' }), 'opening-2').size[1]).toBeCloseTo(538.6, 9);
-    expect(openingOf(one({ latch: 'latch-slam', front: 'overlay' }), 'opening-2').size[1]).toBeCloseTo(556.3, 9);
+    expect(openingOf(one({ latch: 'latch-slam', front: 'overlay' }), 'opening-2').size[1]).toBeCloseTo(558.3, 9);
     expect(openingOf(one(), 'opening-2').mover).toBeNull();
     expect(one().rooms.map(({ opening, keeps }) => [opening, keeps])).toEqual([['opening-2', 'closed']]);
   });
@@ -103,21 +109,23 @@ describe('a door', () => {
     const [latch, lock] = ['latch', 'lock'].map((role) =>
       bodyBox(fitOut.bodies.find(({ id }) => id === `opening-1/${role}`) as never),
     );
-    // Leaf 860.6, 2 to the side: √(862.6² − 40²) = 861.67 is past the leaf, so flush with its edge at 880.3.
-    expect(latch?.max[0]).toBeCloseTo(880.3, 9);
+    // 859.6 from the line; the latch reaches 40 from the face, which is 1.5 behind it.
+    expect(latch?.max[0]).toBeCloseTo(17.7 + 2 + Math.sqrt(859.6 ** 2 - 41.5 ** 2), 9);
+    // A lock of 35 may stand nearer to the edge.
+    expect(lock?.max[0]).toBeCloseTo(17.7 + 2 + Math.sqrt(859.6 ** 2 - 36.5 ** 2), 9);
     // 80 + 25 in the middle of 664.6: from 17.7 + 332.3 − 52.5.
     expect([latch?.min[2], lock?.min[2]].map((mm) => Math.round((mm ?? 0) * 10) / 10)).toEqual([297.5, 377.5]);
-    // In a leaf of 200: √(202² − 40²) = 198.0, so 2.0 from the edge.
+    // In an opening of 204: 204 − 2 − 3 from the line.
     const small = solved([carcass(fitted('opening-1', door({ latch: 'latch-slam' })), around(204, 400, 400))]);
     const edge = bodyBox(small.bodies.find(({ id }) => id === 'opening-1/latch') as never).max[0];
-    expect(edge).toBeCloseTo(17.7 + 2 + Math.sqrt(202 ** 2 - 40 ** 2), 9);
+    expect(edge).toBeCloseTo(17.7 + 2 + Math.sqrt(199 ** 2 - 41.5 ** 2), 9);
   });
 
-  it('says the least width at which a leaf turns out of its frame', () => {
-    const narrow = solved([carcass(fitted('opening-1', door()), around(60, 400, 400))]);
-    // (17.7² − 2²) / 4 = 77.3225, and 2 on either side.
+  it('says the least width that a leaf turns out of', () => {
+    const narrow = solved([carcass(fitted('opening-1', door()), around(45, 400, 400))]);
+    // A leaf of 40: √(40² + 19.2²) from the line, 3 on to the far side, 2 from the near one.
     expect(narrow.problems).toMatchObject([{ code: 'too-small', at: 'opening-1', axis: 'across' }]);
-    expect(narrow.problems[0]?.needMm).toBeCloseTo(81.3225, 9);
+    expect(narrow.problems[0]?.needMm).toBeCloseTo(Math.hypot(40, 19.2) + 5, 9);
   });
 
   it('has a gas spring on each side of a leaf hung at the top, and the room beside them', () => {
@@ -131,9 +139,9 @@ describe('a door', () => {
     const [wall, leaf] = shape?.vertices ?? [];
     if (!wall || !leaf) throw new Error('no spring');
     const apart = (b: readonly number[]): number => Math.hypot(wall[1] - (b[1] ?? 0), wall[2] - (b[2] ?? 0));
-    // 300 long, stroke 0.4: 180 while shut; open, the point on the leaf has turned a quarter about (0, 680.3).
+    // 300 long, stroke 0.4: 180 while shut; open, the point on the leaf has turned a quarter about (−1.5, 680.3).
     expect(apart(leaf)).toBeCloseTo(180, 6);
-    const turned = [0, -(680.3 - leaf[2]), 680.3 - leaf[1]];
+    const turned = [0, -1.5 - (680.3 - leaf[2]), 680.3 - (leaf[1] + 1.5)];
     expect(apart(turned)).toBeCloseTo(300, 6);
     expect(shape?.radius).toBe(11);
   });
@@ -184,9 +192,13 @@ describe('a door', () => {
     const fitOut = one({ latch: 'latch-slam', lock: 'latch-cam-lock' });
     const own = fitOut.masses.filter(({ origin, kind }) => origin === 'opening-1' && kind !== 'finish');
     const fasteners = own.filter(({ name }) => name === 'fasteners').reduce((sum, { massKg }) => sum + massKg, 0);
-    // leaf 6.99355 + hinge 0.6606 × 0.45 + latch 0.28 + lock 0.09, and 2 % of the leaf for screws and glue.
-    expect(own.reduce((sum, { massKg }) => sum + massKg, 0) - fasteners).toBeCloseTo(7.66082, 4);
-    expect(fasteners).toBeCloseTo(0.02 * 6.99355, 4);
+    const leaf = (660.6 * WIDE * 17.7 * 695) / 1e9;
+    // Leaf + hinge 0.6606 × 0.45 + latch 0.28 + lock 0.09, and 2 % of the leaf for screws and glue.
+    expect(own.reduce((sum, { massKg }) => sum + massKg, 0) - fasteners).toBeCloseTo(
+      leaf + 0.6606 * 0.45 + 0.28 + 0.09,
+      9,
+    );
+    expect(fasteners).toBeCloseTo(0.02 * leaf, 9);
   });
 
   it('names what the catalog does not have', () => {

@@ -26,7 +26,7 @@ export const carriageSlide = (
     lengthMm <= depth + ROUNDING_MM &&
     lengthMm >= ask.shortest(slide) - ROUNDING_MM &&
     slide.sideSpaceMm <= (need?.slide.sideSpaceMm ?? Infinity) + ROUNDING_MM &&
-    2 * (slide.heightMm + make.reveal) + make.gap <= up + ROUNDING_MM;
+    2 * slide.heightMm + 3 * make.gap <= up + ROUNDING_MM;
   return slideFor(context, ask, fits) ?? need;
 };
 
@@ -52,8 +52,8 @@ const carriageBoard = ({ fitting, room, make, option, name }: CarriageJob, conte
     name: `${name} carriage`,
     material: context.material,
     box: {
-      min: [Math.min(outer, inner), from, min[UP] + make.reveal],
-      max: [Math.max(outer, inner), from + option.lengthMm, max[UP] - make.reveal],
+      min: [Math.min(outer, inner), from, min[UP] + make.gap],
+      max: [Math.max(outer, inner), from + option.lengthMm, max[UP] - make.gap],
     },
     along: BACKWARD,
     face: left ? LEFT : RIGHT,

@@ -6,7 +6,7 @@ import { pieceOf } from '../hardware.ts';
 import { squareMetres } from '../masses.ts';
 import { type FittingParts, NO_PARTS, together } from '../solved.ts';
 import { type BoardMake, type CommandBoard, clearEdges, faceDepth, isUpended, lightDepth } from './board-make.ts';
-import { alongEdge, hungAt, hungLow, type Leaf, overLeaf, swingReach } from './leaf.ts';
+import { alongEdge, hungAt, hungLow, type Leaf, overLeaf, overWithin } from './leaf.ts';
 
 const MM_PER_METRE = 1000;
 
@@ -17,7 +17,7 @@ const workingArea = (fitting: CommandBoard, leaf: Leaf, make: BoardMake, context
   const [over, along] = [overLeaf(hung), alongEdge(hung)];
   const size = box.max[over] - box.min[over];
   const deep = make.sheet.thicknessMm + faceDepth(make);
-  const far = Math.min(size - clear.free, swingReach(size, leaf.beyond, deep));
+  const far = Math.min(size - clear.free, overWithin(leaf.radius, deep, leaf.proud));
   const at = (from: number): number => hungAt(leaf) + (hungLow(hung) ? from : -from);
   const [one, other] = [at(clear.hung), at(far)];
   const behind: Box = {

@@ -7,7 +7,17 @@ import { sheetMassKg, squareMetres } from '../masses.ts';
 import { leastSlide, type SlideAsk, type SlideOption } from '../slide-choice.ts';
 import { stockOf } from '../stock.ts';
 import { type SpringPlan, springPlan, springReach, springRecord } from './gas-springs.ts';
-import { alongEdge, edgeNeed, edgeSwing, type Hung, isUpright, overLeaf, swingSize } from './leaf.ts';
+import {
+  alongEdge,
+  edgeNeed,
+  edgeRadius,
+  type Hung,
+  isUpright,
+  overLeaf,
+  overWithin,
+  proudOf,
+  reachOf,
+} from './leaf.ts';
 
 export type CommandBoard = FittingByKind['board'];
 
@@ -17,6 +27,7 @@ export interface BoardMake {
   readonly hung: Hung;
   readonly reveal: number;
   readonly gap: number;
+  readonly proud: number;
   /** Clear edge of the working face. */
   readonly margin: number;
   /** Thickness of the steel on the working face; zero for none. */
@@ -53,13 +64,14 @@ export const boardMake = (fitting: CommandBoard, context: CarcassContext): Board
   const reach = edgeNeed(context, hung, latchOf(fitting))[DEEP];
   const travelRad = radians(Math.max(...fitting.stopsDeg));
   const record = hung === 'top' ? springRecord(context, fitting.springs) : null;
-  const springs = record && springPlan(context, record, travelRad, t);
+  const springs = record && springPlan(context, record, travelRad, { depth: t + proudOf(context), above: 0 });
   const gap = rule('gap-moving-parts');
   return {
     sheet,
     hung,
     reveal: rule('reveal-front'),
     gap,
+    proud: proudOf(context),
     margin: rule('board-margin'),
     steel,
     tray,
@@ -85,27 +97,41 @@ export const clearEdges = (fitting: CommandBoard, make: BoardMake, context: Carc
   };
 };
 
-/** Least across × up of the board: what lies on its working face with clear edges, its latch, and its swing. */
+/** Least across × up of the board: what lies on its working face with clear edges, and its latch. */
 export const leastBoard = (fitting: CommandBoard, make: BoardMake, context: CarcassContext): Vec3 => {
-  const { hung, sheet, reveal, tray, light, carriage } = make;
+  const { hung, tray, light, carriage } = make;
   const [over, along] = [overLeaf(hung), alongEdge(hung)];
   const worth = context.rule('least-inside');
   const piece = tray?.by === 'piece' ? (tray.sizeMm?.[0] ?? 0) : 0;
   const lines = (tray?.sizeMm?.[1] ?? 0) + (light?.faceMm.height ?? 0);
   const content: Vec3 = [Math.max(worth, piece, light?.faceMm.width ?? 0), 0, worth + lines];
   const clear = clearEdges(fitting, make, context);
-  const deep = sheet.thicknessMm + faceDepth(make);
-  const inner = clear.hung + content[over];
   const latch = edgeNeed(context, hung, latchOf(fitting));
-  const overNeed = Math.max(
-    inner + clear.free,
-    Math.hypot(inner, deep) - reveal,
-    swingSize(sheet.thicknessMm, 0, reveal),
-    edgeSwing(context, hung, latchOf(fitting), reveal) + carriage,
-  );
+  const overNeed = Math.max(clear.hung + content[over] + clear.free, carriage + latch[over]);
   const alongNeed = Math.max(content[along] + 2 * clear.other, latch[along]);
   return withAxis(withAxis([0, 0, 0], over, overNeed), along, alongNeed);
 };
+
+/** How far from the hinge line board, face and latch reach where the board is of this size over the hinge. */
+const swingRadius = (fitting: CommandBoard, make: BoardMake, size: Vec3, context: CarcassContext): number => {
+  const { hung, sheet, proud } = make;
+  const t = sheet.thicknessMm;
+  const over = size[overLeaf(hung)];
+  const { free } = clearEdges(fitting, make, context);
+  return Math.max(
+    reachOf(over, t, proud),
+    reachOf(over - free, t + faceDepth(make), proud),
+    edgeRadius(context, hung, latchOf(fitting), t),
+  );
+};
+
+/** Least room from the hung side of the board to the frame that it swings past. */
+const swingRoom = (fitting: CommandBoard, make: BoardMake, size: Vec3, context: CarcassContext): number =>
+  swingRadius(fitting, make, size, context) + make.gap;
+
+/** The largest board over a hinge that swings past a frame this far from it. */
+export const swingSize = ({ sheet, gap, proud }: BoardMake, toFrame: number): number =>
+  overWithin(toFrame - gap, sheet.thicknessMm, proud);
 
 /** The board's size: as the user set it, as far as it can be built, or else as `free` leaves. */
 export const boardSize = (fitting: CommandBoard, least: Vec3, free: Vec3): Vec3 => [
@@ -152,12 +178,21 @@ export const boardNeed = (fitting: CommandBoard, counting: Counting, context: Ca
   const { sideSpaceMm = 0, heightMm = 0 } = option?.slide ?? {};
   const [springDeep, springDown] = springs ? springReach(springs) : [0, 0];
   const slideDeep = option ? sheet.thicknessMm + option.lengthMm + context.rule('back-clear') : 0;
-  const sides = carriage > 0 ? sideSpaceMm + reveal : 2 * reveal;
+  const swing = withAxis(size, overLeaf(make.hung), swingRoom(fitting, make, size, context));
+  const [atHinge, atFree] = [carriage > 0 ? sideSpaceMm : reveal, make.hung === 'top' ? reveal : 0];
   return {
     room: [
-      Math.max(size[ACROSS] + sides, inside[ACROSS] + (carriage > 0 ? sideSpaceMm + carriage + gap : 2 * beside)),
-      Math.max(behind + inside[DEEP], springDeep, slideDeep),
-      Math.max(size[UP] + 2 * reveal, inside[UP], springDown + reveal, option ? 2 * (heightMm + reveal) + gap : 0),
+      Math.max(
+        swing[ACROSS] + atHinge + atFree,
+        inside[ACROSS] + (carriage > 0 ? sideSpaceMm + carriage + gap : 2 * beside),
+      ),
+      Math.max(behind + inside[DEEP], springDeep - make.proud, slideDeep),
+      Math.max(
+        swing[UP] + (make.hung === 'top' ? reveal : 2 * reveal),
+        inside[UP],
+        springDown + reveal,
+        option ? 2 * heightMm + 3 * gap : 0,
+      ),
     ],
     option,
   };

@@ -18,10 +18,11 @@ import {
   type CommandBoard,
   latchOf,
   leastBoard,
+  swingSize,
 } from './board-make.ts';
 import { gasSprings } from './gas-springs.ts';
 import { hingeParts, hingeWall } from './hinges.ts';
-import { edgePieces, type Leaf, leafBoard, turningOut } from './leaf.ts';
+import { edgePieces, hungLow, type Leaf, leafBoard, overLeaf, turningOut } from './leaf.ts';
 import { roomBehind } from './room-behind.ts';
 import type { FittingSolver } from './solver.ts';
 
@@ -31,7 +32,10 @@ const leafBox = (fitting: CommandBoard, room: Room, make: BoardMake, option: Sli
   const { reveal, sheet, hung } = make;
   const [across, , up] = boxSize(room.box);
   const atHinge = option ? option.slide.sideSpaceMm : reveal;
-  const size = boardSize(fitting, least, [across - reveal - atHinge, 0, up - 2 * reveal]);
+  const [toSide, toFloor] = [across - atHinge, up - reveal];
+  const free: Vec3 =
+    hung === 'top' ? [across - 2 * reveal, 0, swingSize(make, toFloor)] : [swingSize(make, toSide), 0, up - 2 * reveal];
+  const size = boardSize(fitting, least, free);
   const x =
     hung === 'top'
       ? (min[ACROSS] + max[ACROSS] - size[ACROSS]) / 2
@@ -43,6 +47,12 @@ const leafBox = (fitting: CommandBoard, room: Room, make: BoardMake, option: Sli
     min: [x, min[DEEP], z],
     max: [x + size[ACROSS], min[DEEP] + sheet.thicknessMm, z + size[UP]],
   };
+};
+
+/** From the hung edge of the board to the frame on its free side. */
+const toFrame = (room: Room, { hung }: BoardMake, box: Box): number => {
+  const over = overLeaf(hung);
+  return hungLow(hung) ? room.box.max[over] - box.min[over] : box.max[over] - room.box.min[over];
 };
 
 /** A size that the user set and that what lies on the board does not fit on. */
@@ -104,15 +114,17 @@ const solveBoard = (fitting: CommandBoard, room: Room, context: CarcassContext):
   const name = nameOf(opening, context);
   const mover: PartId = `${id}/board`;
   const job: CarriageJob | null = option && { fitting, room, make, option, name, mover: `${id}/carriage-slide` };
+  const box = leafBox(fitting, room, make, option, least);
   const leaf: Leaf = {
     room,
     hung: make.hung,
     name,
     sheet: make.sheet,
-    box: leafBox(fitting, room, make, option, least),
+    box,
     mover,
     carrier: job ? job.mover : room.mover,
-    beyond: make.reveal,
+    proud: make.proud,
+    radius: toFrame(room, make, box) - make.gap,
   };
   const own: FittingParts = {
     ...NO_PARTS,

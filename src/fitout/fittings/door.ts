@@ -14,12 +14,15 @@ import {
   alongEdge,
   edgeNeed,
   edgePieces,
-  edgeSwing,
+  edgeRadius,
   type Hung,
+  hungLow,
   type Leaf,
   leafBoard,
   overLeaf,
-  swingSize,
+  overWithin,
+  proudOf,
+  reachOf,
   turningOut,
 } from './leaf.ts';
 import { roomBehind } from './room-behind.ts';
@@ -32,9 +35,14 @@ type Door = FittingByKind['door'];
 interface Make {
   readonly sheet: Material;
   readonly reveal: number;
+  readonly gap: number;
+  readonly proud: number;
+  /** How far the leaf reaches past the opening on each side; negative where it stands inside it. */
+  readonly cover: number;
+  /** How far its outer face stands before the face. */
+  readonly outer: number;
   /** Null for a shutter. */
   readonly hung: Hung | null;
-  readonly overlay: boolean;
   /** From the face to where the inside begins: the leaf and what latch and lock reach behind it, and a gap. */
   readonly behind: number;
   /** Taken beside the inside on each side by gas springs. */
@@ -66,37 +74,52 @@ const makeOf = (wish: Door, context: CarcassContext, room?: Room): Make => {
   const hung = fitting.hung === 'roll' ? null : fitting.hung;
   const overlay = hung !== null && fitting.front === 'overlay';
   const t = sheet.thicknessMm;
-  const outer = overlay ? t : 0;
+  const [proud, reveal, gap] = [proudOf(context), rule('reveal-front'), rule('gap-moving-parts')];
+  const cover = overlay ? (context.material.thicknessMm - reveal) / 2 : -reveal;
+  // An overlay leaf stands the reveal before the face, on its buffers.
+  const outer = overlay ? t + reveal : 0;
   const reach = edgeNeed(context, hung ?? 'top', piecesOf(fitting))[1];
   const record = hung === 'top' ? springRecord(context, fitting.stay) : null;
-  const springs = record && springPlan(context, record, radians(fitting.opensDeg), t);
+  const springs =
+    record && springPlan(context, record, radians(fitting.opensDeg), { depth: t + proud, above: Math.max(0, cover) });
   return {
     sheet,
-    reveal: rule('reveal-front'),
+    reveal,
+    gap,
+    proud,
+    cover,
+    outer,
     hung,
-    overlay,
-    behind: Math.max(t, reach) - outer + rule('gap-moving-parts'),
-    beside: springs ? 2 * springs.radius + rule('gap-moving-parts') : 0,
+    behind: Math.max(0, Math.max(t, reach) - outer + gap),
+    beside: springs ? 2 * springs.radius + gap : 0,
     springs,
     wantsSprings: record !== null,
   };
 };
 
-/** How far an overlay leaf reaches past the opening, or how far an inset one stays inside it (negative out). */
-const inwardOf = ({ overlay, reveal }: Make, context: CarcassContext): number =>
-  overlay ? -(context.material.thicknessMm - reveal) / 2 : reveal;
+/** Least room from the hung side to the free one: leaf, latch and lock keep the gap on their way past the frame. */
+const overNeed = (fitting: Door, hung: Hung, make: Make, context: CarcassContext): number => {
+  const { sheet, reveal, gap, proud, cover } = make;
+  const t = sheet.thicknessMm;
+  const pieces = edgeRadius(context, hung, piecesOf(fitting), t);
+  const leaf = Math.max(reachOf(context.rule('least-inside'), t, proud), pieces);
+  // The leaf swings past what stands a reveal beyond it, latch and lock past the side of the opening.
+  return Math.max(leaf + gap - reveal - 2 * cover, pieces + gap - cover);
+};
 
 const leafNeed = (fitting: Door, hung: Hung, make: Make, inside: Vec3, context: CarcassContext): Vec3 => {
-  const { sheet, overlay, reveal, springs, behind, beside } = make;
-  const inward = 2 * inwardOf(make, context);
-  const swing = overlay ? 0 : swingSize(sheet.thicknessMm, 0, reveal);
-  const over = Math.max(swing, edgeSwing(context, hung, piecesOf(fitting), inward / 2));
-  const leaf = withAxis(edgeNeed(context, hung, piecesOf(fitting)), overLeaf(hung), over);
+  const { springs, behind, beside, cover, outer, proud } = make;
+  const along = edgeNeed(context, hung, piecesOf(fitting))[alongEdge(hung)] - 2 * cover;
+  const leaf = withAxis(
+    withAxis([0, 0, 0], alongEdge(hung), along),
+    overLeaf(hung),
+    overNeed(fitting, hung, make, context),
+  );
   const [springDeep, springDown] = springs ? springReach(springs) : [0, 0];
   return [
-    Math.max(inside[0] + 2 * beside, leaf[0] + inward),
-    Math.max(behind + inside[1], springDeep - (overlay ? sheet.thicknessMm : 0)),
-    Math.max(inside[2], leaf[2] + inward, springDown + inward / 2),
+    Math.max(inside[0] + 2 * beside, leaf[0]),
+    Math.max(behind + inside[1], springDeep - outer - proud),
+    Math.max(inside[2], leaf[2], springDown - cover),
   ];
 };
 
@@ -109,14 +132,21 @@ const leastRoom = (fitting: Door, counting: Counting, context: CarcassContext): 
     : leafNeed(fitting, make.hung, make, inside, context);
 };
 
-const leafBox = ({ box }: Room, make: Make, context: CarcassContext): Box => {
+/** The leaf stowed, narrower at its free edge by what its inner corner needs to swing past what is beside it. */
+const leafBox = ({ box }: Room, hung: Hung, make: Make): Box => {
   const { min, max } = box;
-  const inward = inwardOf(make, context);
-  const face = make.overlay ? min[1] - make.sheet.thicknessMm : min[1];
-  return {
-    min: [min[0] + inward, face, min[2] + inward],
-    max: [max[0] - inward, face + make.sheet.thicknessMm, max[2] - inward],
+  const { cover, reveal, gap, proud, sheet } = make;
+  const face = min[1] - make.outer;
+  const full: Box = {
+    min: [min[0] - cover, face, min[2] - cover],
+    max: [max[0] + cover, face + sheet.thicknessMm, max[2] + cover],
   };
+  const over = overLeaf(hung);
+  const beside = full.max[over] - full.min[over] + reveal;
+  const size = overWithin(beside - gap, sheet.thicknessMm, proud);
+  return hungLow(hung)
+    ? { min: full.min, max: withAxis(full.max, over, full.min[over] + size) }
+    : { min: withAxis(full.min, over, full.max[over] - size), max: full.max };
 };
 
 /** The room behind the door, with the walls of the opening but where something stands between. */
@@ -175,12 +205,17 @@ const solveDoor = (fitting: Door, room: Room, context: CarcassContext): FittingP
   const name = nameOf(opening, context);
   const { sheet, hung } = make;
   const common = { room, name, sheet, mover, carrier: room.mover };
-  const leafOf = (edge: Hung): Leaf => ({
-    ...common,
-    hung: edge,
-    box: leafBox(room, make, context),
-    beyond: inwardOf(make, context),
-  });
+  const leafOf = (edge: Hung): Leaf => {
+    const over = overLeaf(edge);
+    const clear = room.box.max[over] - room.box.min[over];
+    return {
+      ...common,
+      hung: edge,
+      box: leafBox(room, edge, make),
+      proud: make.proud,
+      radius: clear + make.cover - make.gap,
+    };
+  };
   const front =
     hung === null
       ? shutterParts({ fitting, room, make: shutterMake(fitting, sheet, context), name, mover }, context)

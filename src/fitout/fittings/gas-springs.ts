@@ -23,14 +23,14 @@ export const springRecord = (context: CarcassContext, item: string | null): Hard
 
 /**
  * Where a spring of the record is fixed so that it is just at full length when the leaf stands open and has closed by
- * its stroke when it is shut. It acts on the leaf one stroke below the hinge line and `depth` behind it; the point on
+ * its stroke when it is shut. It acts on the leaf one stroke below the hinge line and `depth` behind it, which lies `above` the opening; the point on
  * the wall is the deeper one that is both distances away. Null where no point is, as for a leaf that hardly turns.
  */
 export const springPlan = (
   context: CarcassContext,
   record: Hardware,
   opensRad: number,
-  depth: number,
+  { depth, above }: { readonly depth: number; readonly above: number },
 ): SpringPlan | null => {
   const [full, thick] = record.sizeMm ?? [0, 0];
   const stroke = full * context.rule('gas-spring-stroke-share');
@@ -40,7 +40,7 @@ export const springPlan = (
   const [sin, cos] = [Math.sin(opensRad), Math.cos(opensRad)];
   const open: Vec2 = [closed[0] * cos - closed[1] * sin, closed[0] * sin + closed[1] * cos];
   const wall = farPoint(closed, full - stroke, open, full);
-  return wall && wall[1] >= radius ? { radius, wall, leaf: closed } : null;
+  return wall && wall[1] >= radius + above ? { radius, wall, leaf: closed } : null;
 };
 
 /** The deeper of the two points that are `ra` from a and `rb` from b. */
@@ -85,7 +85,11 @@ export const gasSprings = (
   const short = (['left', 'right'] as const).filter((side) => room.walls[side] === null);
   const beside = [room.box.min[0] + plan.radius, room.box.max[0] - plan.radius] as const;
   const covered = beside[0] >= box.min[0] && beside[1] <= box.max[0];
-  const point = (across: number, [deep, down]: Vec2): Vec3 => [across, box.min[1] + deep, box.max[2] - down];
+  const point = (across: number, [deep, down]: Vec2): Vec3 => [
+    across,
+    box.min[1] - leaf.proud + deep,
+    box.max[2] - down,
+  ];
   const each = beside.map((across, i): FittingParts => {
     const part = `${id}/spring-${i === 0 ? 'left' : 'right'}`;
     const [from, to] = [point(across, plan.wall), point(across, plan.leaf)];

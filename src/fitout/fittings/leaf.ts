@@ -1,6 +1,6 @@
 import { type Box, radians, type Vec3 } from '../../base/index.ts';
 import type { Material } from '../../catalog/index.ts';
-import { ACROSS, type Axis, RIGHT, TO_FACE, UP, UPWARD, withAxis } from '../axes.ts';
+import { ACROSS, type Axis, DEEP, RIGHT, TO_FACE, UP, UPWARD, withAxis } from '../axes.ts';
 import type { Board } from '../board.ts';
 import type { CarcassContext } from '../context.ts';
 import { hardwareOf, onFront, pieceOf } from '../hardware.ts';
@@ -10,7 +10,7 @@ import { type FittingParts, NO_PARTS, type Room, together } from '../solved.ts';
 /** The edge that a leaf turns about. */
 export type Hung = 'left' | 'right' | 'top' | 'bottom';
 
-/** A flat leaf that turns out of the face about its outer edge on the hung side. */
+/** A flat leaf that turns out of the face about a line before its outer edge on the hung side. */
 export interface Leaf {
   readonly room: Room;
   readonly hung: Hung;
@@ -21,8 +21,10 @@ export interface Leaf {
   readonly mover: PartId;
   /** What carries it: the mover that its room moves with, or a carriage of its own. */
   readonly carrier: PartId | null;
-  /** From the free edge on to the frame that it swings past; negative where it covers the frame. */
-  readonly beyond: number;
+  /** How far the hinge line stands before the outer face. */
+  readonly proud: number;
+  /** How far from the hinge line anything may reach that swings past the frame on the free side. */
+  readonly radius: number;
 }
 
 /** True when the leaf turns about an upright line. */
@@ -41,12 +43,18 @@ export const hungAt = ({ hung, box }: Pick<Leaf, 'hung' | 'box'>): number =>
 export const freeAt = ({ hung, box }: Pick<Leaf, 'hung' | 'box'>): number =>
   (hungLow(hung) ? box.max : box.min)[overLeaf(hung)];
 
+/** Something `over` from the hung edge and `deep` behind the outer face: how far it is from the hinge line. */
+export const reachOf = (over: number, deep: number, proud: number): number => Math.hypot(over, deep + proud);
+
+/** How far from the hung edge something `deep` behind the outer face may reach so that it stays within the radius. */
+export const overWithin = (radius: number, deep: number, proud: number): number =>
+  Math.sqrt(Math.max(0, radius ** 2 - (deep + proud) ** 2));
+
 /**
- * Least size from the hung edge to the free one at which the far inner corner of something `depth` deep, `margin`
- * short of the free edge, swings past the frame a reveal away: (w − m)² + d² ≤ (w + r)².
+ * The hinge line stands half the gap between moving parts before the outer face, so that a leaf folded right back keeps
+ * the gap from the frame.
  */
-export const swingSize = (depth: number, margin: number, reveal: number): number =>
-  Math.max(0, (depth ** 2 + margin ** 2 - reveal ** 2) / (2 * (margin + reveal)));
+export const proudOf = ({ rule }: Pick<CarcassContext, 'rule'>): number => rule('gap-moving-parts') / 2;
 
 export const leafBoard = ({ room, hung, name, sheet, box }: Leaf, band: string | null): Board => ({
   id: `${room.opening.id}/front`,
@@ -81,7 +89,7 @@ export const turningOut = (
   name: leaf.name,
   motion: {
     kind: 'turn',
-    point: withAxis(leaf.box.min, overLeaf(leaf.hung), hungAt(leaf)),
+    point: withAxis(withAxis(leaf.box.min, overLeaf(leaf.hung), hungAt(leaf)), DEEP, leaf.box.min[DEEP] - leaf.proud),
     axis: AXES_OUT[leaf.hung],
     travelRad: radians(travelDeg),
   },
@@ -103,20 +111,13 @@ export const edgeNeed = (context: CarcassContext, hung: Hung, items: readonly Ed
   return isUpright(hung) ? [most(0), most(2), sum(1)] : [sum(0), most(2), most(1)];
 };
 
-/**
- * Least size of the leaf from the hung edge to the free one at which latch and lock lie on it and their far inner
- * corners swing past a frame that stands `beyond` the free edge.
- */
-export const edgeSwing = (context: CarcassContext, hung: Hung, items: readonly EdgeItem[], beyond: number): number =>
+/** Greatest distance of latch and lock from the hinge line where each lies on the leaf as near to it as it can. */
+export const edgeRadius = (context: CarcassContext, hung: Hung, items: readonly EdgeItem[], least: number): number =>
   sizesOf(context, items)
-    .map((size) => [size[isUpright(hung) ? 0 : 1], size[2]] as const)
-    .reduce((most, [over, deep]) => Math.max(most, over, Math.hypot(over, deep) - beyond), 0);
+    .map((size) => reachOf(size[isUpright(hung) ? 0 : 1], Math.max(size[2], least), proudOf(context)))
+    .reduce((most, each) => Math.max(most, each), 0);
 
-/** How far from the hung edge something `deep` may reach so that it swings past the frame, no further than `size`. */
-export const swingReach = (size: number, beyond: number, deep: number): number =>
-  Math.min(size, Math.sqrt(Math.max(0, (size + beyond) ** 2 - deep ** 2)));
-
-/** Latch and lock in the middle of the free edge, as near to it as they swing past the frame, from the outer face in. */
+/** Latch and lock in the middle of the free edge, as near to it as they swing past the frame, reaching in from the outer face. */
 export const edgePieces = (context: CarcassContext, leaf: Leaf, items: readonly EdgeItem[]): FittingParts => {
   const { hung, box, room, mover } = leaf;
   const { id } = room.opening;
@@ -131,7 +132,7 @@ export const edgePieces = (context: CarcassContext, leaf: Leaf, items: readonly 
     const [length, width] = size ?? [0, 0];
     const [overSize, alongSize] = isUpright(hung) ? [length, width] : [width, length];
     const middle = withAxis(box.min, along, from + alongSize / 2);
-    const reach = swingReach(across, leaf.beyond, size?.[2] ?? 0);
+    const reach = Math.min(across, overWithin(leaf.radius, size?.[2] ?? 0, leaf.proud));
     const at = withAxis(middle, over, freeAt(leaf) + inward * (across - reach + overSize / 2));
     from += alongSize;
     const place = size ? onFront(size, at, 'inward') : at;

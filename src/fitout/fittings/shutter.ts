@@ -164,7 +164,17 @@ export const shutterParts = (job: ShutterJob, context: CarcassContext): FittingP
     ],
   };
   // Latch and lock stand in the rail as in a leaf that is hung at the top.
-  const leaf: Leaf = { room, hung: 'top', name, sheet, box: rail, mover, carrier: room.mover, beyond: Infinity };
+  const leaf: Leaf = {
+    room,
+    hung: 'top',
+    name,
+    sheet,
+    box: rail,
+    mover,
+    carrier: room.mover,
+    proud: 0,
+    radius: Infinity,
+  };
   return together([
     { ...NO_PARTS, assemblies: [{ assembly: mover, mover, boards: [board] }], bodies: [box], movers: [up] },
     ...slats(job, rail.max[2], under, context),
