@@ -1,7 +1,7 @@
 import { mkdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { badInput } from './bad-input.ts';
-import { fileFault } from './read-design-file.ts';
+import { fileFault } from './read-text-file.ts';
 
 export interface FileToWrite {
   /** Relative to the folder written to, with `/`. */
