@@ -188,6 +188,23 @@ describe('a door', () => {
     expect(motion?.kind === 'slide' && motion.travel).toBeCloseTo(clear - 64, 9);
   });
 
+  it('needs the room of the gear behind it, which stays with the carcass', () => {
+    const weights: Plain = {
+      id: 'gear-1',
+      name: 'Weights',
+      sizeMm: [200, 200, 100],
+      massKg: 5,
+      massFrom: 'measured',
+      place: { opening: 'opening-2', level: 0, at: [10, 10, 0] },
+    };
+    const fitOut = one({}, [weights]);
+    // Across 10 + 200 + 3; deep 17.7 + 3 before it, 10 + 200 + 3; up 100 + 15 of hand room.
+    expect(tenths(openingOf(fitOut, 'opening-1').least)).toEqual([213, 233.7, 115]);
+    // Deep 20.7 + 10.
+    const body = fitOut.bodies.find(({ origin }) => origin === 'gear-1');
+    expect(tenths([bodyBox(body as never).min[1], body?.mover === null ? 1 : 0])).toEqual([30.7, 1]);
+  });
+
   it('weighs its parts and pieces', () => {
     const fitOut = one({ latch: 'latch-slam', lock: 'latch-cam-lock' });
     const own = fitOut.masses.filter(({ origin, kind }) => origin === 'opening-1' && kind !== 'finish');
