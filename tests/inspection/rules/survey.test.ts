@@ -36,11 +36,11 @@ describe('a reading that the others contradict', () => {
     const inspection = inspectScene({ survey });
     // The other two make it (600 + 601) / 2 = 600.5; 640 is 39.5 off.
     expect(linesOf(inspection, 'survey-misread')).toEqual(['stop reading-3 39.5']);
-    const { facts } = findingsOf(inspection, 'survey-misread')[0] ?? { facts: {} };
+    const facts = findingsOf(inspection, 'survey-misread')[0]?.facts;
     // A mean of two is known to sigma / sqrt 2, doubled for 95 %.
     expect(facts).toMatchObject({ others: 2, read: 640, readUnit: 'mm' });
-    expect(facts.made).toBeCloseTo(600.5, 6);
-    expect(facts.spread).toBeCloseTo((2 * rules.value('tape-sigma')) / Math.SQRT2, 6);
+    expect(facts?.made).toBeCloseTo(600.5, 6);
+    expect(facts?.spread).toBeCloseTo((2 * rules.value('tape-sigma')) / Math.SQRT2, 6);
   });
 
   test('is said by its number and its words', () => {

@@ -5,6 +5,7 @@ import { useUnits } from '../../state/use-units.ts';
 import styles from '../sheet.module.css';
 import { Closures } from './closures.tsx';
 import { Obstacles } from './obstacles.tsx';
+import { ReadingsPart } from './readings-part.tsx';
 import { Sections } from './sections.tsx';
 import { VehicleForm } from './vehicle-form.tsx';
 import { SURVEY_PART_TITLES, SURVEY_PARTS, type SurveyPart, showSurveyPart, useSurveyView } from './view.ts';
@@ -12,6 +13,7 @@ import { volumeText } from './volume-text.ts';
 import { Zones } from './zones.tsx';
 
 const PARTS: Readonly<Record<SurveyPart, () => React.JSX.Element>> = {
+  readings: ReadingsPart,
   sections: Sections,
   obstacles: Obstacles,
   closures: Closures,
@@ -46,9 +48,11 @@ const SpaceSays = () => {
 
 /** The measured vehicle: sections, what stands in them, closures, zones, and what the scales say. */
 export const SurveySheet = () => {
-  const { part } = useSurveyView();
+  const view = useSurveyView();
   const { survey } = useEditorParts((editor) => ({ survey: editor.history.design.survey }));
+  const part = view.part ?? (survey.readings.length > 0 ? 'readings' : 'sections');
   const counts: Readonly<Record<SurveyPart, number | null>> = {
+    readings: survey.readings.length,
     sections: survey.stations.length,
     obstacles: survey.obstacles.length,
     closures: survey.closures.length,
@@ -70,9 +74,9 @@ export const SurveySheet = () => {
       <SpaceSays />
       <Part />
       {part === 'sections' ? (
-        <p className={styles.later}>
-          Later, repeated readings and diagonals are entered here, adjusted together, and the one that was likely
-          misread is named. Today the points are taken as written, good to ± {survey.sigmaMm} mm (1σ).
+        <p className={`${styles.later} no-print`}>
+          A point that follows a mark takes its adjusted place. Any other is taken as written, good to ±{' '}
+          {survey.sigmaMm} mm (1σ): readings that repeat and cross each other make it better known.
         </p>
       ) : null}
     </div>

@@ -1,10 +1,11 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 
-export const SURVEY_PARTS = ['sections', 'obstacles', 'closures', 'zones', 'vehicle'] as const;
+export const SURVEY_PARTS = ['readings', 'sections', 'obstacles', 'closures', 'zones', 'vehicle'] as const;
 export type SurveyPart = (typeof SURVEY_PARTS)[number];
 
 export const SURVEY_PART_TITLES: Readonly<Record<SurveyPart, string>> = {
+  readings: 'Readings',
   sections: 'Sections',
   obstacles: 'Obstacles',
   closures: 'Closures',
@@ -13,7 +14,8 @@ export const SURVEY_PART_TITLES: Readonly<Record<SurveyPart, string>> = {
 };
 
 interface SurveyView {
-  readonly part: SurveyPart;
+  /** Null until somebody chooses: readings where there are any, else the sections. */
+  readonly part: SurveyPart | null;
   /** The station whose section is drawn; null takes the first. */
   readonly station: string | null;
   /** The row of the point table that has the pen. */
@@ -21,7 +23,7 @@ interface SurveyView {
 }
 
 /** What of the survey sheet is open: kept while a person looks at other steps, never in the design. */
-const view = createStore<SurveyView>()(() => ({ part: 'sections', station: null, row: null }));
+const view = createStore<SurveyView>()(() => ({ part: null, station: null, row: null }));
 
 export const useSurveyView = (): SurveyView => useStore(view);
 export const showSurveyPart = (part: SurveyPart): void => view.setState({ part });
