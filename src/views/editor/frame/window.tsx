@@ -1,7 +1,7 @@
 import { lazy, Suspense, useMemo } from 'react';
 import { type Bench, BenchContext } from '../state/bench.ts';
 import type { DeskStore } from '../state/desk.ts';
-import type { EditorStore } from '../state/store.ts';
+import type { EditorStore, StepName } from '../state/store.ts';
 import { DeskContext } from '../state/use-desk.ts';
 import { EditorContext, useEditor } from '../state/use-editor.ts';
 import { Banner } from './banner.tsx';
@@ -32,11 +32,16 @@ const BaySide = () => (
   </section>
 );
 
+/** Sheets whose paper has a head of its own. */
+const OWN_HEAD: ReadonlySet<StepName> = new Set(['inspect', 'review']);
+
 const SheetSide = () => {
   const step = useEditor((editor) => editor.step);
+  const title = useEditor((editor) => editor.history.design.title);
   const Sheet = SHEETS[step];
   return (
     <section className={styles.sheet} aria-label={`${STEP_TITLES[step]} sheet`}>
+      {OWN_HEAD.has(step) ? null : <p className="print-only">{title}</p>}
       <SafeArea key={step} what="This sheet">
         <Suspense fallback={<Waiting says="…" />}>
           <Sheet />

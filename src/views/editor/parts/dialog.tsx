@@ -53,7 +53,6 @@ export const Dialog = ({ title, onClose, wide = false, reading = false, children
           ✕
         </Button>
       </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a text that scrolls must be reachable by keyboard */}
       <div ref={body} className={styles.body} tabIndex={reading ? 0 : undefined}>
         {children}
       </div>

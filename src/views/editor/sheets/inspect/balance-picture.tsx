@@ -22,7 +22,7 @@ const Tire = ({ at }: { readonly at: Vec2 }) => (
     width={2 * TIRE[0]}
     height={2 * TIRE[1]}
     rx={60}
-    fill="var(--line)"
+    fill="var(--sheet)"
     stroke="var(--ink-2)"
     vectorEffect="non-scaling-stroke"
   />

@@ -5,6 +5,7 @@ import { useEditorParts } from '../../state/use-editor.ts';
 import sheet from '../sheet.module.css';
 import { CutListTable } from './cut-list-table.tsx';
 import { HardwareTable } from './hardware-table.tsx';
+import { SheetLayoutsPart } from './layouts/sheet-layouts-part.tsx';
 import { MassTables } from './mass-table.tsx';
 import { PacketBar } from './packet-bar.tsx';
 import { PartDrawing } from './part-drawing.tsx';
@@ -13,6 +14,7 @@ import { SHOP_PARTS, showShopPart, useShopPart } from './view.ts';
 
 const Lists = ({ lists }: { readonly lists: ShopLists }) => {
   const part = useShopPart();
+  if (part === 'sheet layouts') return <SheetLayoutsPart lists={lists} />;
   if (part === 'hardware') return <HardwareTable lists={lists} />;
   if (part === 'masses') return <MassTables lists={lists} />;
   return (
@@ -67,7 +69,6 @@ export const ShopSheet = () => {
         title="Shop"
         aside={`${fitOut.panels.length} panels, ${lists.drawings.rows.length} marks, ${lists.hardware.length} lines of hardware`}
       />
-      <p className="print-only">{design.title}</p>
       <div className={`${sheet.chips} no-print`}>
         {SHOP_PARTS.map((one) => (
           <ToggleChip key={one} pressed={one === part} onClick={() => showShopPart(one)}>
@@ -78,7 +79,7 @@ export const ShopSheet = () => {
       <Stops count={stops} />
       <Lists lists={lists} />
       <p className={`${sheet.later} no-print`}>
-        Later, sheet layouts with the sequence of cuts, labels, the drilling template and the price stand here too.
+        Later, labels, the drilling template and the price stand here too.
       </p>
       <PacketBar lists={lists} inspection={fresh && judgement ? judgement.inspection : null} />
     </div>
