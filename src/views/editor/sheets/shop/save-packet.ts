@@ -1,12 +1,19 @@
 import { type Design, printDesign } from '../../../../design/index.ts';
 import type { Inspection } from '../../../../inspection/index.ts';
-import { createPacket, type PacketFile } from '../../../../shop/index.ts';
+import { createPacket, type PacketFile, type PacketInput, sheetJobs } from '../../../../shop/index.ts';
 import { DESIGN_FILE_ENDING, fileStem } from '../../files/file-name.ts';
+import { jobsKey, layoutsFor } from './layouts/layouts-store.ts';
 import type { ShopLists } from './shop-lists.ts';
+
+/** Paper shows the layouts that stand on screen, improved ones too. */
+const shownLayouts = ({ drawings, input }: ShopLists): Pick<PacketInput, 'layouts'> => {
+  const layouts = layoutsFor(jobsKey(sheetJobs(drawings.rows, input.catalog, input.rules)));
+  return layouts === null ? {} : { layouts };
+};
 
 /** The files that leave for the saw, the design file among them, so that the packet can be opened again. */
 export const packetFiles = (design: Design, lists: ShopLists, inspection: Inspection): readonly PacketFile[] => [
-  ...createPacket({ ...lists.input, inspection }).files,
+  ...createPacket({ ...lists.input, inspection, ...shownLayouts(lists) }).files,
   {
     path: `${fileStem(design.title)}${DESIGN_FILE_ENDING}`,
     kind: 'contents',

@@ -78,9 +78,7 @@ export const ShopSheet = () => {
       </div>
       <Stops count={stops} />
       <Lists lists={lists} />
-      <p className={`${sheet.later} no-print`}>
-        Later, labels, the drilling template and the price stand here too.
-      </p>
+      <p className={`${sheet.later} no-print`}>Later, labels, the drilling template and the price stand here too.</p>
       <PacketBar lists={lists} inspection={fresh && judgement ? judgement.inspection : null} />
     </div>
   );
