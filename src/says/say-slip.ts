@@ -1,3 +1,5 @@
+import type { LengthUnits } from '../base/index.ts';
+
 /** A usual slip of the tape as the end of a sentence: It may be … */
 const SLIP_WORDS: Readonly<Record<string, string>> = {
   'feet-inches-swapped': 'feet and inches that changed places',
@@ -17,5 +19,16 @@ const SLIP_WORDS: Readonly<Record<string, string>> = {
   sign: 'written to the wrong side',
 };
 
-/** The words of a slip by its code; empty for none. */
-export const saySlip = (slip: string): string => SLIP_WORDS[slip] ?? '';
+/** Slips of metric figures: nobody makes them who reads inches. */
+const METRIC: ReadonlySet<string> = new Set([
+  'hook-at-100',
+  'ten-off',
+  'hundred-off',
+  'digits-swapped',
+  'cm-for-mm',
+  'mm-for-cm',
+]);
+
+/** The words of a slip by its code; empty for none, and for one that cannot happen in the reader's units. */
+export const saySlip = (slip: string, units: LengthUnits): string =>
+  units === 'in' && METRIC.has(slip) ? '' : (SLIP_WORDS[slip] ?? '');

@@ -28,7 +28,7 @@ const asRead = (finding: Finding, key: string, speech: Speech): string =>
 
 export const saySurveyMisread: SayRule = (finding, speech): FindingWords => {
   const spread = factNumber(finding, 'spread') > 0 ? ` ± ${asRead(finding, 'spread', speech)}` : '';
-  const slip = saySlip(factText(finding, 'slip'));
+  const slip = saySlip(factText(finding, 'slip'), speech.units);
   return {
     title: `${sentence(partName(finding, 0, speech))} is likely misread`,
     detail:

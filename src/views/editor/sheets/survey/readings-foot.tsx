@@ -49,6 +49,7 @@ const ReasonDialog = ({ title, about, why: label, does, onClose, onDone }: Reaso
       <label htmlFor={`${id}-who`}>Your name</label>
       <input
         id={`${id}-who`}
+        className={styles['line-of-text']}
         value={who}
         maxLength={200}
         autoComplete="name"

@@ -158,7 +158,7 @@ export const ReadingsPlan = ({ readings }: { readonly readings: Readings }) => {
         title={`${progress.taken} of ${progress.all} readings taken`}
         aside={progress.mustLeft === 0 ? 'only checks are left' : `${progress.mustLeft} that must be taken are left`}
       />
-      <progress value={progress.taken} max={progress.all} style={{ width: '100%' }} aria-label="Readings taken" />
+      <progress value={progress.taken} max={progress.all} className={styles.progress} aria-label="Readings taken" />
       <div className={styles.steps}>
         <Table label="What to measure, in order">
           {groups.map((group) => (

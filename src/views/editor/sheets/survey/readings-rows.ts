@@ -19,22 +19,42 @@ export interface ReadingRow {
   readonly alone: boolean;
 }
 
-/** The readings of a survey with what the adjustment says of each, in the order of the list. */
-export const readingRows = (survey: Survey, { verdict }: SurveyRead): readonly ReadingRow[] => {
-  const adjusted = new Map(verdict?.adjustment.readings.map((row) => [row.id, row]));
+/** The survey without the readings that are named, or null while none is: what the honest ones make of it. */
+export const withoutSuspects = (survey: Survey, { verdict }: SurveyRead): Survey | null => {
   const named = new Set(verdict?.suspects.map(({ id }) => id));
+  if (named.size === 0) return null;
+  return { ...survey, readings: survey.readings.filter(({ id }) => !named.has(id)) };
+};
+
+/**
+ * The readings of a survey with what the adjustment says of each, in the order of the list. A misread one draws all
+ * others off: `calm`, the survey read without it, then gives the adjusted values.
+ */
+export const readingRows = (
+  survey: Survey,
+  { verdict }: SurveyRead,
+  calm: SurveyRead | null = null,
+): readonly ReadingRow[] => {
+  const adjusted = new Map((calm?.verdict ?? verdict)?.adjustment.readings.map((row) => [row.id, row]));
+  const named = new Map(verdict?.suspects.map((suspect) => [suspect.id, suspect]));
+  const whole = new Map(verdict?.adjustment.readings.map((row) => [row.id, row]));
   const [doubt, alone] = [new Set(verdict?.undecided), new Set(verdict?.unchecked)];
   return survey.readings.map((reading, i) => {
-    const row = adjusted.get(reading.id);
     const angle = readsAngle(reading.kind);
-    // w = v / (σ √r): v / σ is how many tolerances of the reading it lies off.
-    const tolerances = row ? row.w * Math.sqrt(row.redundancy) : 0;
+    const suspect = named.get(reading.id);
+    const row = adjusted.get(reading.id);
+    // w = v / (σ √r): v / σ is how many tolerances of the reading it lies off; read less others is v / r.
+    const off = whole.get(reading.id);
+    const tolerances = suspect
+      ? (off?.w ?? 0) / Math.sqrt(off?.redundancy || 1)
+      : (row?.w ?? 0) * Math.sqrt(row?.redundancy ?? 0);
+    const made = suspect ? suspect.others : row?.adjusted;
     return {
       reading,
       number: i + 1,
       words: sayReading(survey, reading),
       angle,
-      adjusted: row ? (angle ? degrees(row.adjusted) : row.adjusted) : null,
+      adjusted: made === undefined ? null : angle ? degrees(made) : made,
       tolerances,
       suspect: named.has(reading.id) ? 'named' : doubt.has(reading.id) ? 'doubt' : null,
       alone: alone.has(reading.id),

@@ -31,7 +31,7 @@ const named = (rows: readonly ReadingRow[], read: SurveyRead, units: LengthUnits
     row.angle ? sayAmount(degrees(value), 'deg', units) : sayAmount(value, 'mm', units);
   const spread = spreadOf(read, suspect.id);
   const others = verdict.adjustment.readings.length - verdict.suspects.length;
-  const slip = saySlip(suspect.slip ?? '');
+  const slip = saySlip(suspect.slip ?? '', units);
   return {
     row,
     kind: 'named',

@@ -130,8 +130,8 @@ const ReadingLine = ({ row }: { readonly row: ReadingRow }) => {
 export const focusReading = (id: string): void => {
   const field = document.querySelector(`[data-reading="${CSS.escape(id)}"] input`);
   if (!(field instanceof HTMLInputElement)) return;
-  field.scrollIntoView({ block: 'center' });
-  field.focus();
+  field.scrollIntoView({ block: 'nearest' });
+  field.focus({ preventScroll: true });
   field.select();
 };
 
@@ -144,7 +144,7 @@ export const ReadingsTable = ({ rows }: { readonly rows: readonly ReadingRow[] }
           <th scope="col">no.</th>
           <th scope="col">reading</th>
           <th scope="col">tape</th>
-          <th scope="col">adjusted</th>
+          <th scope="col">{rows.some(({ suspect }) => suspect === 'named') ? 'adjusted without it' : 'adjusted'}</th>
           <th scope="col">difference, in tolerances</th>
           <th scope="col">
             <span className={styles.why}>rows</span>

@@ -4,7 +4,7 @@ import type { Survey } from '../../../../design/index.ts';
 import { readSurvey, type SurveyRead } from '../../../../envelope/index.ts';
 import { useBench } from '../../state/bench.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
-import { type ReadingRow, readingRows } from './readings-rows.ts';
+import { type ReadingRow, readingRows, withoutSuspects } from './readings-rows.ts';
 
 export interface Readings {
   readonly survey: Survey;
@@ -20,7 +20,9 @@ export const useReadings = (): Readings => {
     changes: editor.history.design.houseRules,
   }));
   return useMemo(() => {
-    const read = readSurvey(survey, houseRules(catalog, changes));
-    return { survey, read, rows: readingRows(survey, read) };
+    const rules = houseRules(catalog, changes);
+    const read = readSurvey(survey, rules);
+    const rest = withoutSuspects(survey, read);
+    return { survey, read, rows: readingRows(survey, read, rest && readSurvey(rest, rules)) };
   }, [survey, changes, catalog]);
 };

@@ -2,7 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { houseRules, standardCatalog } from '../../../../../src/catalog/index.ts';
 import { readSurvey, surveyPlan } from '../../../../../src/envelope/index.ts';
 import { planProgress } from '../../../../../src/views/editor/sheets/survey/plan-progress.ts';
-import { readingRows, readingsSummary } from '../../../../../src/views/editor/sheets/survey/readings-rows.ts';
+import {
+  readingRows,
+  readingsSummary,
+  withoutSuspects,
+} from '../../../../../src/views/editor/sheets/survey/readings-rows.ts';
 import { sayDoubt } from '../../../../../src/views/editor/sheets/survey/readings-said.ts';
 import { placeLabels, readingViews } from '../../../../../src/views/editor/sheets/survey/readings-views.ts';
 import { boxSurvey } from '../../../../envelope/surveys.ts';
@@ -29,6 +33,17 @@ describe('the rows of the table', () => {
     expect(rows.map(({ tolerances }) => Math.round(tolerances * 1000) / 1000)).toEqual([-1, 1]);
     expect(rows.map(({ adjusted }) => adjusted)).toEqual([expect.closeTo(601.5, 6), expect.closeTo(601.5, 6)]);
     expect(readingsSummary(rows, read)).toBe('2 taken · 1 to spare · all agree');
+  });
+
+  it('show a misread one against the others, and those without it', () => {
+    const survey = offsets(600, 603, 640);
+    const read = readSurvey(survey, rules);
+    const rest = withoutSuspects(survey, read);
+    const rows = readingRows(survey, read, rest && readSurvey(rest, rules));
+    // The others make it 601.5: 38.5 / 1.5 = 25.67 tolerances off; they lie 1 tolerance to each side.
+    expect(rows.map(({ adjusted }) => Math.round((adjusted ?? 0) * 1000) / 1000)).toEqual([601.5, 601.5, 601.5]);
+    expect(rows.map(({ tolerances }) => Math.round(tolerances * 100) / 100)).toEqual([-1, 1, 25.67]);
+    expect(rows.map(({ suspect }) => suspect)).toEqual([null, null, 'named']);
   });
 
   it('leave a reading that is put aside out of it', () => {
