@@ -51,7 +51,7 @@ export const layOut = (boards: readonly Board[], key: string): void => {
   store.setState({ of: key, layouts, trouble: null, shown });
 };
 
-/** Sheets count most, then price, then use: an answer of the worker that is worse than what is shown is not taken. */
+/** Parts placed count most, then price, then the worth of kept offcuts: an answer of the worker that is worse than what is shown is not taken. */
 const isBetter = (now: SheetLayouts, before: SheetLayouts): boolean => {
   const kept = ({ boards }: SheetLayouts): number => boards.reduce((sum, { layout }) => sum + layout.keptValue, 0);
   if (now.unplaced !== before.unplaced) return now.unplaced < before.unplaced;
