@@ -12,7 +12,6 @@ import { panelsOf } from './panels.ts';
 import type { FitOut, FitProblem, SolvedOpening } from './parts.ts';
 import { placeGear } from './place-gear.ts';
 import { tooSmall } from './problem.ts';
-import { ruleValue } from './rule-values.ts';
 import { solveRooms } from './solve-rooms.ts';
 import { type AssemblyBoards, type FittingParts, NO_PARTS, type Room, together } from './solved.ts';
 import { stockOf } from './stock.ts';
@@ -35,7 +34,7 @@ const contextOf = ({ carcass, gear, rules }: CarcassOrder, catalog: Catalog): Ca
     carcass,
     material: stockOf(catalog, carcass.material, carcass.id).material,
     gearIn: (opening: NodeId) => byOpening.get(opening) ?? [],
-    rule: (id: string) => ruleValue(rules, id),
+    rule: (id: string) => rules.value(id),
   };
   return { ...bare, least: rememberedLeast(bare) };
 };
