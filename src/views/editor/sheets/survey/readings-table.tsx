@@ -12,6 +12,9 @@ const TICKS = [-2, 0, 2] as const;
 const HALF = 62;
 const BASE = 13;
 
+/** Degrees to a tenth, and nothing never written as less than nothing. */
+const degreesText = (degrees: number): string => (Number(degrees.toFixed(1)) + 0).toFixed(1).replace('-', '−');
+
 /** Read less adjusted on a small scale: ticks at nothing and at two tolerances to each side. */
 const DifferenceBar = ({ row }: { readonly row: ReadingRow }) => {
   if (row.adjusted === null) return null;
@@ -98,7 +101,7 @@ const ReadingLine = ({ row }: { readonly row: ReadingRow }) => {
         )}
       </td>
       <td className={tableStyles.number}>
-        {row.adjusted === null ? '–' : row.angle ? `${row.adjusted.toFixed(1)}°` : formatLength(row.adjusted, units)}
+        {row.adjusted === null ? '–' : row.angle ? `${degreesText(row.adjusted)}°` : formatLength(row.adjusted, units)}
       </td>
       <td>
         <DifferenceBar row={row} />
