@@ -27,6 +27,9 @@ import { canDrawScene } from './webgl.ts';
 const HOW_TO =
   'The bay in three dimensions. Arrow keys walk round, with Shift they slide, plus and minus go nearer and farther, Enter opens or closes what is selected.';
 
+/** How long it stays said on what a mover stopped. */
+const STOP_SHOWN_MS = 3500;
+
 /** The bay with everything over it: places to stand, names, handles, the tag of what is pointed at. */
 const DrawnBay = () => {
   const editor = useEditorStore();
@@ -41,6 +44,7 @@ const DrawnBay = () => {
   const room = useMemo(() => sceneRoom(space, fitOut.carcasses), [space, fitOut.carcasses]);
   const colours = useMemo(() => sceneColours(theme), [theme]);
   const [cut, setCut] = useState<CutAway | null>(null);
+  const [stop, setStop] = useState<string | null>(null);
   const [pointer, setPointer] = useState<Vec2 | null>(null);
   const kept = useMemo(() => keptOf(cut, room), [cut, room]);
   const { stage, hold } = useStage(fitOut, space, room);
@@ -74,13 +78,20 @@ const DrawnBay = () => {
     ),
     kept,
     limits: limits(),
+    fitOut,
+    space,
   };
   const tools = useMemo(
     () =>
-      createBayTools(stage, editor, () => {
-        if (!ground.current) throw new Error('the bay was pointed at before it stood');
-        return ground.current;
-      }),
+      createBayTools(
+        stage,
+        editor,
+        () => {
+          if (!ground.current) throw new Error('the bay was pointed at before it stood');
+          return ground.current;
+        },
+        setStop,
+      ),
     [stage, editor],
   );
 
@@ -105,6 +116,11 @@ const DrawnBay = () => {
       gently: () => !wantsStillness(),
     });
   }, [tools, walkedOff]);
+  useEffect(() => {
+    if (stop === null) return;
+    const timer = setTimeout(() => setStop(null), STOP_SHOWN_MS);
+    return () => clearTimeout(timer);
+  }, [stop]);
   const onKeyDown = useBayKeys(tools, walkedOff);
 
   return (
@@ -124,6 +140,9 @@ const DrawnBay = () => {
         <HoverTag at={pointer} width={stage.view().width} catalog={catalog} space={space} />
       </div>
       <ViewpointChips viewpoint={standing} onChoose={choose} cut={cut} onCut={setCut} />
+      <p className={styles.stop} role="status" hidden={stop === null}>
+        {stop === null ? '' : `Stops here, on ${stop}`}
+      </p>
       {surveyed || space ? null : <p className={styles.hint}>The vehicle stands here once its survey has stations.</p>}
       {lost ? (
         <div className={styles.lost} role="alert">

@@ -26,8 +26,12 @@ export interface Stage {
   readonly posesVersion: () => number;
   /** Moves everything on to the time of a frame; true while something is under way. */
   readonly advance: (nowMs: number) => boolean;
-  /** Asks for a frame. Set by the scene once it is there. */
-  invalidate: () => void;
+  /** Asks for a frame, since something moved. */
+  readonly invalidate: () => void;
+  /** How the scene draws a frame; set by the scene once it is there. */
+  readonly setDraw: (draw: () => void) => void;
+  /** When a frame was last asked for, on the clock of the frames. */
+  readonly lastAsked: () => number;
   readonly onDrawn: (listener: () => void) => () => void;
   readonly tellDrawn: () => void;
 }
@@ -41,6 +45,8 @@ export const createStage = (camera: CameraState): Stage => {
   let poses: ReadonlyMap<string, Pose> = new Map();
   let drawnShares = '';
   let version = 0;
+  let asked = 0;
+  let draw: () => void = () => undefined;
   const settle = (): void => {
     const shown = glide.shown();
     const key = JSON.stringify(shown);
@@ -73,7 +79,14 @@ export const createStage = (camera: CameraState): Stage => {
       settle();
       return flying || gliding;
     },
-    invalidate: () => undefined,
+    invalidate: () => {
+      asked = performance.now();
+      draw();
+    },
+    setDraw: (next) => {
+      draw = next;
+    },
+    lastAsked: () => asked,
     onDrawn: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);

@@ -73,11 +73,21 @@ const vehicleLines = (space: CargoSpace | null, id: string): readonly LitLines[]
   ...(space?.zones ?? []).filter((zone) => zone.id === id).map((zone) => bodyLines({ shape: zone.shape, mover: null })),
 ];
 
+/** True when both bodies come from one device: its face, its body, the room for its plug. */
+const sameDevice = (fitOut: FitOut, body: Body, id: string): boolean =>
+  body.kind === 'plug-room' && fitOut.bodies.some((other) => other.id === id && other.origin === body.origin);
+
 /**
  * What lights up for an id: a part by its own name, an opening by its front or its room, a carcass by its outside,
  * gear, devices and obstacles by their bodies. An id of the design and the id of a part of it light the same things.
+ * With `plugRooms`, a device also shows the room that its plug needs.
  */
-export const litLines = (fitOut: FitOut, space: CargoSpace | null, id: string): readonly LitLines[] => {
+export const litLines = (
+  fitOut: FitOut,
+  space: CargoSpace | null,
+  id: string,
+  plugRooms = false,
+): readonly LitLines[] => {
   const room = [...carcassLines(fitOut, id), ...openingLines(fitOut, id)];
   if (room.length > 0) return room;
   const panel = fitOut.panels.find((candidate) => candidate.id === id);
@@ -85,7 +95,10 @@ export const litLines = (fitOut: FitOut, space: CargoSpace | null, id: string): 
   const mover = fitOut.movers.find((candidate) => candidate.id === id);
   if (mover) return moverLines(fitOut, mover);
   const bodies = fitOut.bodies.filter(
-    (body) => (body.id === id || body.origin === id) && body.kind !== 'panel' && body.kind !== 'plug-room',
+    (body) =>
+      (body.id === id || body.origin === id || (plugRooms && sameDevice(fitOut, body, id))) &&
+      body.kind !== 'panel' &&
+      (plugRooms || body.kind !== 'plug-room'),
   );
   return [...bodies.map(bodyLines), ...vehicleLines(space, id)];
 };

@@ -1,9 +1,12 @@
 import { type Box, HOME, type Vec2, type Vec3 } from '../../../../base/index.ts';
 import { shapeAt, shapeBox } from '../../../../bodies/index.ts';
+import type { CargoSpace } from '../../../../envelope/index.ts';
+import type { FitOut, Mover } from '../../../../fitout/index.ts';
 import type { EditorStore } from '../../state/store.ts';
 import { type CameraLimits, eyeOf } from '../camera/camera-state.ts';
 import { projected, rayThroughPixel } from '../camera/view.ts';
 import { toggledShare } from '../motion/all-movers.ts';
+import { type PullRange, pullRange } from '../motion/pull-range.ts';
 import { pulledShare } from '../motion/pulled-share.ts';
 import { type HalfSpace, type Pick, pickNearest } from '../pick/pick.ts';
 import type { Thing } from '../pick/things.ts';
@@ -20,6 +23,8 @@ export interface BayGround {
   readonly fronts: ReadonlyMap<string, string>;
   readonly kept: HalfSpace | null;
   readonly limits: CameraLimits;
+  readonly fitOut: FitOut;
+  readonly space: CargoSpace | null;
 }
 
 /** What the pointer can do in the bay, whichever way it is pressed. */
@@ -29,14 +34,22 @@ export interface BayTools {
   readonly ground: () => BayGround;
   readonly pick: (at: Vec2) => Pick<Thing> | null;
   readonly gripAt: (at: Vec2) => Grip | null;
+  /** Moves a gripped mover to where the pointer asks, as far as nothing stands in its way. */
   readonly pull: (grip: Grip, from: Vec2, to: Vec2) => void;
+  /** Opens a stowed mover as far as it goes, or stows one that stands out. */
   readonly toggle: (mover: string) => void;
   readonly boxOf: (thing: Thing) => Box;
   /** The point of the scene under a pixel, or the one at the target's distance where there is nothing. */
   readonly pointUnder: (at: Vec2) => Vec3;
 }
 
-export const createBayTools = (stage: Stage, editor: EditorStore, ground: () => BayGround): BayTools => {
+/** `tellStop` hears the name of what a mover stops on, or null once it goes free. */
+export const createBayTools = (
+  stage: Stage,
+  editor: EditorStore,
+  ground: () => BayGround,
+  tellStop: (name: string | null) => void,
+): BayTools => {
   const ray = (at: Vec2) => rayThroughPixel(stage.view(), at);
   const pick = (at: Vec2): Pick<Thing> | null => {
     const { things, closures, kept } = ground();
@@ -44,6 +57,20 @@ export const createBayTools = (stage: Stage, editor: EditorStore, ground: () => 
   };
   const share = (mover: string): number => stage.glide.shown()[mover] ?? 0;
   const moverOf = (id: string) => stage.movers().find((mover) => mover.id === id);
+  const ranges = new WeakMap<Grip, PullRange>();
+  const rangeFrom = (mover: Mover, from: number): PullRange => {
+    const { fitOut, space } = ground();
+    return pullRange(mover, from, { fitOut, space, movers: stage.movers(), poses: stage.poses() });
+  };
+  const rangeOf = (grip: Grip, mover: Mover): PullRange => {
+    const known = ranges.get(grip) ?? rangeFrom(mover, grip.share);
+    ranges.set(grip, known);
+    return known;
+  };
+  const goTo = (mover: string, asked: number, { low, high, lowStop, highStop }: PullRange): void => {
+    tellStop(asked > high ? highStop : asked < low ? lowStop : null);
+    editor.getState().setShare(mover, Math.min(high, Math.max(low, asked)));
+  };
   return {
     stage,
     editor,
@@ -69,9 +96,12 @@ export const createBayTools = (stage: Stage, editor: EditorStore, ground: () => 
         to,
         share(grip.mover),
       );
-      editor.getState().setShare(grip.mover, asked);
+      goTo(grip.mover, asked, rangeOf(grip, mover));
     },
-    toggle: (id) => editor.getState().setShare(id, toggledShare(share(id))),
+    toggle: (id) => {
+      const mover = moverOf(id);
+      if (mover) goTo(id, toggledShare(share(id)), rangeFrom(mover, share(id)));
+    },
     boxOf: (thing) => {
       const pose = (thing.mover !== null && stage.poses().get(thing.mover)) || HOME;
       return shapeBox(shapeAt(thing.shape, pose));

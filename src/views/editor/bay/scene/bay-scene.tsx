@@ -24,7 +24,7 @@ import { CameraRig } from './camera-rig.tsx';
 import { ContactShade } from './contact-shade.tsx';
 import { FeelerLine } from './feeler-line.tsx';
 import { Lights } from './lights.tsx';
-import { createMaterials, disposeMaterials } from './materials.ts';
+import { createMaterials, disposeMaterials, showInsides } from './materials.ts';
 import { SelectionMarks } from './selection-marks.tsx';
 import { VehicleView } from './vehicle-view.tsx';
 
@@ -67,6 +67,8 @@ const Knife = ({ kept }: { readonly kept: HalfSpace | null }) => {
 export const BayScene = ({ stage, catalog, space, room, colours, kept }: BaySceneProps) => {
   const materials = useMemo(createMaterials, []);
   useEffect(() => () => disposeMaterials(materials), [materials]);
+  const cut = kept !== null;
+  useEffect(() => showInsides(materials, cut), [materials, cut]);
   const floor = space?.bounds.min[2] ?? 0;
   return (
     <>

@@ -1,41 +1,59 @@
 import { useFrame, useThree } from '@react-three/fiber';
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import type { PerspectiveCamera } from 'three';
 import { eyeOf } from '../camera/camera-state.ts';
-import { FAR_MM, NEAR_MM } from '../camera/view.ts';
+import { FAR_MM, NEAR_MM, type View } from '../camera/view.ts';
 import type { Stage } from '../stage.ts';
+import { createPace } from './pace.ts';
 
 /** First in the frame: everything else reads where the eye and the movers stand. */
 const FIRST = -2;
+/** So long after the last movement the picture counts as resting and is drawn at its sharpest again. */
+const REST_MS = 160;
+/** Sharper than two pixels a point nobody sees; it would only cost. */
+const SHARPEST = 2;
 
-/** Moves the stage on with every frame and puts the camera where its eye stands. */
+export const fullSharpness = (): number => Math.min(SHARPEST, globalThis.devicePixelRatio);
+
+const aim = (camera: PerspectiveCamera, view: View): void => {
+  const [x, y, z] = eyeOf(view.camera);
+  camera.up.set(0, 0, 1);
+  camera.position.set(x, y, z);
+  camera.lookAt(...view.camera.target);
+  camera.fov = (view.fieldRad * 180) / Math.PI;
+  camera.aspect = view.width / view.height;
+  camera.near = NEAR_MM;
+  camera.far = FAR_MM;
+  camera.updateProjectionMatrix();
+  camera.updateMatrixWorld();
+};
+
+/**
+ * Moves the stage on with every frame and puts the camera where its eye stands. While something moves, frames follow
+ * each other and a slow machine draws them less sharp; at rest the picture is drawn once at its sharpest.
+ */
 export const CameraRig = ({ stage }: { readonly stage: Stage }) => {
-  const invalidate = useThree((state) => state.invalidate);
+  const { invalidate, setDpr } = useThree();
+  const pace = useRef(createPace());
+  const before = useRef({ at: 0, moving: false, sharpness: 1 });
   useEffect(() => {
-    stage.invalidate = invalidate;
+    stage.setDraw(() => invalidate());
     invalidate();
-    return () => {
-      stage.invalidate = () => undefined;
-    };
+    return () => stage.setDraw(() => undefined);
   }, [stage, invalidate]);
   useFrame(({ camera, gl }) => {
-    const before = stage.posesVersion();
-    const busy = stage.advance(performance.now());
-    if (stage.posesVersion() !== before) gl.shadowMap.needsUpdate = true;
-    const view = stage.view();
-    const lens = camera as PerspectiveCamera;
-    const [x, y, z] = eyeOf(view.camera);
-    lens.up.set(0, 0, 1);
-    lens.position.set(x, y, z);
-    lens.lookAt(...view.camera.target);
-    lens.fov = (view.fieldRad * 180) / Math.PI;
-    lens.aspect = view.width / view.height;
-    lens.near = NEAR_MM;
-    lens.far = FAR_MM;
-    lens.updateProjectionMatrix();
-    lens.updateMatrixWorld();
+    const now = performance.now();
+    const version = stage.posesVersion();
+    const busy = stage.advance(now);
+    if (stage.posesVersion() !== version) gl.shadowMap.needsUpdate = true;
+    aim(camera as PerspectiveCamera, stage.view());
     stage.tellDrawn();
-    if (busy) invalidate();
+    const last = before.current;
+    const moving = busy || now - stage.lastAsked() < REST_MS;
+    const sharpness = !moving ? 1 : last.moving ? pace.current.moving(now - last.at) : last.sharpness;
+    if (sharpness !== last.sharpness) setDpr(fullSharpness() * sharpness);
+    before.current = { at: now, moving, sharpness };
+    if (moving) invalidate();
   }, FIRST);
   return null;
 };

@@ -1,6 +1,7 @@
 import {
   CanvasTexture,
   DoubleSide,
+  FrontSide,
   LinearMipmapLinearFilter,
   type Material,
   MeshLambertMaterial,
@@ -33,7 +34,6 @@ const asTexture = (pen: CanvasRenderingContext2D, tile: readonly [number, number
   texture.repeat.set(1 / tile[0], 1 / tile[1]);
   texture.colorSpace = SRGBColorSpace;
   texture.minFilter = LinearMipmapLinearFilter;
-  texture.anisotropy = 4;
   return texture;
 };
 
@@ -103,9 +103,9 @@ const BRUSHED = { specular: 0x777b80, shininess: 22 } as const;
 
 export type Materials = Readonly<Record<Finish, Material>>;
 
-/** One material a finish; colours come from the corners of the meshes. Cut open, a sheet shows its inside. */
+/** One material a finish; colours come from the corners of the meshes.*/
 export const createMaterials = (): Materials => {
-  const both = { vertexColors: true, side: DoubleSide } as const;
+  const both = { vertexColors: true } as const;
   return {
     wood: new MeshLambertMaterial({ ...both, map: grainTexture() }),
     ply: new MeshLambertMaterial({ ...both, map: plyTexture() }),
@@ -120,6 +120,14 @@ export const createMaterials = (): Materials => {
       polygonOffsetUnits: -2,
     }),
   };
+};
+
+/** Cut open, a sheet shows its inside; whole, nobody sees it, and drawing it would cost as much again. */
+export const showInsides = (materials: Materials, shown: boolean): void => {
+  for (const material of Object.values(materials)) {
+    material.side = shown ? DoubleSide : FrontSide;
+    material.needsUpdate = true;
+  }
 };
 
 export const disposeMaterials = (materials: Materials): void => {

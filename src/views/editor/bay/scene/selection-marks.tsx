@@ -70,7 +70,10 @@ export const SelectionMarks = ({ stage, space, colours }: SelectionMarksProps) =
     selection: editor.selection,
     hover: editor.hover,
   }));
-  const chosen = useMemo(() => selection.flatMap((id) => litLines(fitOut, space, id)), [fitOut, space, selection]);
+  const chosen = useMemo(
+    () => selection.flatMap((id) => litLines(fitOut, space, id, true)),
+    [fitOut, space, selection],
+  );
   const pointed = useMemo(
     () => (hover === null || selection.includes(hover) ? [] : litLines(fitOut, space, hover)),
     [fitOut, space, hover, selection],

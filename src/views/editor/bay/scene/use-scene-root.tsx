@@ -1,11 +1,9 @@
 import { createRoot, type ReconcilerRoot } from '@react-three/fiber';
 import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'react';
 import { PCFShadowMap } from 'three';
+import { fullSharpness } from './camera-rig.tsx';
 
 type Root = ReconcilerRoot<HTMLCanvasElement>;
-
-/** Sharper than two pixels a point nobody sees; it would only cost. */
-const SHARPEST = 2;
 
 interface Size {
   readonly width: number;
@@ -22,7 +20,7 @@ const configure = (root: Root, { width, height }: Size): Promise<Root> =>
     frameloop: 'demand',
     flat: true,
     shadows: { type: PCFShadowMap, autoUpdate: false, needsUpdate: true },
-    dpr: Math.min(SHARPEST, globalThis.devicePixelRatio),
+    dpr: fullSharpness(),
     gl: { antialias: true, alpha: true, powerPreference: 'high-performance' },
     size: { width, height, top: 0, left: 0 },
   });

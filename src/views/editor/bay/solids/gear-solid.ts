@@ -19,10 +19,14 @@ type Paint = Omit<BodyPaint, 'colour'>;
 
 const boxOf = (from: Vec3, size: Vec3): Box => ({ min: from, max: add(from, size) });
 
-/** A ring of a soft box: an eight-cornered outline at a height, drawn in by `inset`, its corners cut by `cut`. */
-const ringAt = (box: Box, up: number, inset: number, cut: number): readonly Vec3[] => {
-  const [x0, y0] = [box.min[0] + inset, box.min[1] + inset];
-  const [x1, y1] = [box.max[0] - inset, box.max[1] - inset];
+/** How far a ring is drawn in from its box: across and deep. */
+type Inset = readonly [number, number];
+
+/** A ring of a soft box: an eight-cornered outline at a height, drawn in by `inset`, its corners cut by at most `soft`. */
+const ringAt = (box: Box, up: number, inset: Inset, soft: number): readonly Vec3[] => {
+  const [x0, y0] = [box.min[0] + inset[0], box.min[1] + inset[1]];
+  const [x1, y1] = [box.max[0] - inset[0], box.max[1] - inset[1]];
+  const cut = Math.min(soft, (x1 - x0) / 2, (y1 - y0) / 2);
   return [
     [x0 + cut, y0, up],
     [x1 - cut, y0, up],
@@ -45,13 +49,32 @@ const pushFlat = (corners: readonly Vec3[], gear: StandingGear, colour: Colour, 
   pushTriangles(paint.mesh, drawn, fan, way, colour);
 };
 
-/** A box with its upright edges cut by `soft` and its upper edge rounded off over `crown`. */
-const pushSoftBox = (box: Box, soft: number, crown: number, gear: StandingGear, colour: Colour, paint: Paint): void => {
+interface Softness {
+  /** How much of the upright edges is cut off. */
+  readonly soft: number;
+  /** How far down from the top the upper edge is rounded off, and which ways. */
+  readonly crown: number;
+  readonly rounds?: Inset;
+}
+
+const BOTH_WAYS: Inset = [1, 1];
+
+/** A box with soft edges. */
+const pushSoftBox = (
+  box: Box,
+  { soft, crown, rounds = BOTH_WAYS }: Softness,
+  gear: StandingGear,
+  colour: Colour,
+  paint: Paint,
+): void => {
   const [low, high] = [box.min[2], box.max[2]];
+  const inset = (by: number): Inset => [by * rounds[0], by * rounds[1]];
   const rings = [
-    ringAt(box, low, 0, soft),
-    ringAt(box, high - crown, 0, soft),
-    ...(crown > 0 ? [ringAt(box, high - crown * 0.35, crown * 0.35, soft), ringAt(box, high, crown, soft)] : []),
+    ringAt(box, low, inset(0), soft),
+    ringAt(box, high - crown, inset(0), soft),
+    ...(crown > 0
+      ? [ringAt(box, high - crown * 0.35, inset(crown * 0.35), soft), ringAt(box, high, inset(crown), soft)]
+      : []),
   ];
   rings.slice(1).forEach((ring, i) => {
     const below = rings[i] ?? ring;
@@ -130,47 +153,49 @@ const PROUD = 1.5;
 
 const least = (size: Vec3): number => Math.min(...size);
 
+/** A strip that lies on its box: no line of its own, or the drawing would be busy. */
+const unlined = (paint: Paint): Paint => ({ ...paint, lines: null });
+
+/** The thickness of a handle that a hand closes round. */
+const GRIP_MM = 38;
+
 const FORMS: Readonly<Record<GearForm, (gear: StandingGear, paint: Paint) => void>> = {
-  box: (gear, paint) => pushSoftBox(gear.box, 0, 0, gear, gear.colour, paint),
+  box: (gear, paint) => pushSoftBox(gear.box, { soft: 0, crown: 0 }, gear, gear.colour, paint),
   case: (gear, paint) => {
     const soft = least(boxSize(gear.box)) * 0.08;
-    pushSoftBox(gear.box, soft, soft, gear, gear.colour, paint);
-    pushSoftBox(band(gear.box, 2, 0.62, 0.68, PROUD), soft, 0, gear, gear.accent, { ...paint, lines: null });
+    pushSoftBox(gear.box, { soft, crown: soft }, gear, gear.colour, paint);
+    const seam = band(gear.box, 2, 0.62, 0.68, PROUD);
+    pushSoftBox(seam, { soft, crown: 0 }, gear, gear.accent, unlined(paint));
   },
   bag: (gear, paint) => {
     const size = boxSize(gear.box);
     const soft = least(size) * 0.14;
-    pushSoftBox(gear.box, soft, Math.min(soft * 1.4, size[2] * 0.4), gear, gear.colour, paint);
+    const crown = Math.min(soft * 1.4, size[2] * 0.4);
+    pushSoftBox(gear.box, { soft, crown }, gear, gear.colour, paint);
     const long = size[0] >= size[1] ? 0 : 1;
-    for (const at of [0.24, 0.68])
-      pushSoftBox(
-        band(gear.box, long, at, at + 0.08, PROUD),
-        0,
-        Math.min(soft * 1.4, size[2] * 0.4),
-        gear,
-        gear.accent,
-        {
-          ...paint,
-          lines: null,
-        },
-      );
+    const rounds: Inset = long === 0 ? [0, 1] : [1, 0];
+    for (const from of [0.24, 0.68]) {
+      const strap = band(gear.box, long, from, from + 0.08, PROUD);
+      pushSoftBox(strap, { soft: 0, crown, rounds }, gear, gear.accent, unlined(paint));
+    }
   },
   cylinder: (gear, paint) => pushRound(gear.box, cylinderRings, gear, gear.accent, paint),
   pack: (gear, paint) => {
     const { min, max } = gear.box;
     const size = boxSize(gear.box);
     const plate = size[1] * 0.3;
-    pushSoftBox({ min: [min[0], max[1] - plate, min[2]], max }, plate * 0.3, plate * 0.3, gear, gear.colour, paint);
+    const back: Box = { min: [min[0], max[1] - plate, min[2]], max };
+    pushSoftBox(back, { soft: plate * 0.3, crown: plate * 0.3 }, gear, gear.colour, paint);
     const wide = Math.min(size[0] * 0.55, size[1] - plate);
     const left = (min[0] + max[0] - wide) / 2;
     const bottle = boxOf([left, max[1] - plate - wide, min[2] + size[2] * 0.08], [wide, wide, size[2] * 0.86]);
-    pushRound(bottle, cylinderRings, gear, gear.accent, { ...paint, lines: null });
+    pushRound(bottle, cylinderRings, gear, gear.accent, unlined(paint));
   },
   long: (gear, paint) => {
     const size = boxSize(gear.box);
     const axis = longestAxis(size);
     const across = ([0, 1, 2] as const).filter((other) => other !== axis);
-    const grip = Math.min(38, ...across.map((other) => size[other]));
+    const grip = Math.min(GRIP_MM, ...across.map((other) => size[other]));
     const shaftMin: [number, number, number] = [...gear.box.min];
     const shaftMax: [number, number, number] = [...gear.box.max];
     for (const other of across) {
@@ -178,9 +203,9 @@ const FORMS: Readonly<Record<GearForm, (gear: StandingGear, paint: Paint) => voi
       shaftMin[other] = middle - grip / 2;
       shaftMax[other] = middle + grip / 2;
     }
-    pushSoftBox(boxAround([shaftMin, shaftMax]), grip * 0.25, 0, gear, gear.accent, paint);
+    pushSoftBox(boxAround([shaftMin, shaftMax]), { soft: grip * 0.25, crown: 0 }, gear, gear.accent, paint);
     const head = band(gear.box, axis, 0.84, 1, 0);
-    pushSoftBox(head, least(boxSize(head)) * 0.15, 0, gear, gear.colour, paint);
+    pushSoftBox(head, { soft: least(boxSize(head)) * 0.15, crown: 0 }, gear, gear.colour, paint);
   },
 };
 

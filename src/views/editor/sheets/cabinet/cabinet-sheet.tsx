@@ -53,14 +53,12 @@ export const CabinetSheet = () => {
   return (
     <GearDragContext value={drag}>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: keys that reach the sheet from anything in it */}
-      <div className={styles.sheet} onKeyDown={onKeyDown}>
+      <div className={styles.sheet} data-sheet="" onKeyDown={onKeyDown}>
         <CarcassTabs shown={carcass} />
         <FaceMap carcass={carcass} onMenu={(x, y) => setMenu({ x, y })} />
+        <UnplacedGear />
         <ChosenHead />
-        <div className={styles.stowing}>
-          <InsidePlan />
-          <UnplacedGear />
-        </div>
+        <InsidePlan />
         <Settings />
       </div>
       {menu && opening ? <OpeningMenu opening={opening} at={menu} onClose={() => setMenu(null)} /> : null}

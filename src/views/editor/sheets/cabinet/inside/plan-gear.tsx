@@ -2,6 +2,7 @@ import { type CSSProperties, type KeyboardEvent, type PointerEvent, useRef } fro
 import { type GearPlace, placeGear } from '../../../../../design/index.ts';
 import { useUnits } from '../../../state/use-units.ts';
 import { gridOf } from '../face/snap-divider.ts';
+import { edgeScroll } from '../unplaced/edge-scroll.ts';
 import { takerUnder } from '../unplaced/gear-drag.ts';
 import { useStow } from '../unplaced/use-carry-gear.ts';
 import { useCabinet, useGearDrag } from '../use-cabinet.ts';
@@ -70,6 +71,7 @@ export const PlanGearBlock = ({ plan, block, style, pxPerMm }: PlanGearBlockProp
     if (!hold.moving) state.beginGesture();
     hold.moving = true;
     if (editor.getState().gesture === null) return;
+    edgeScroll(event.currentTarget, event.clientY);
     const over = takerUnder(event.clientX, event.clientY);
     const away = over !== null && !plan.rooms.some((one) => one.opening === over);
     drag.setState({ carried: away ? { gear: gear.id, x: event.clientX, y: event.clientY, over } : null });

@@ -2,7 +2,7 @@ import type { KeyboardEvent } from 'react';
 import { useStore } from 'zustand';
 import { formatMass } from '../../../../../base/index.ts';
 import type { Gear } from '../../../../../design/index.ts';
-import { Figure, Heading } from '../../../parts/index.ts';
+import { Figure } from '../../../parts/index.ts';
 import { useUnits } from '../../../state/use-units.ts';
 import { openingWords } from '../names.ts';
 import { useCabinet, useGearDrag } from '../use-cabinet.ts';
@@ -45,15 +45,11 @@ export const UnplacedGear = () => {
   const { design } = useCabinet();
   const over = useStore(useGearDrag(), (state) => state.carried?.over === TO_LIST);
   const waiting = design.gear.filter((gear) => gear.place === null);
-  const carried = useStore(useGearDrag(), (state) => state.carried !== null);
-  if (waiting.length === 0 && !carried)
-    return design.gear.length === 0 ? null : (
-      <p className={styles.done}>All {design.gear.length} gear has its place.</p>
-    );
+  if (design.gear.length === 0) return null;
   return (
     <section className={styles.unplaced} data-over={over} {...{ [DROP_ATTRIBUTE]: TO_LIST }}>
-      <Heading level={3} title="Without a place" aside={`${waiting.length} of ${design.gear.length} gear`} />
       <div className={styles.list}>
+        <h3>{waiting.length === 0 ? 'All gear has its place.' : `Without a place: ${waiting.length}`}</h3>
         {waiting.map((gear) => (
           <GearChip key={gear.id} gear={gear} />
         ))}

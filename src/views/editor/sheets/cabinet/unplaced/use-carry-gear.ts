@@ -3,6 +3,7 @@ import { type Gear, placeGear } from '../../../../../design/index.ts';
 import { useDeskStore } from '../../../state/use-desk.ts';
 import { openingName, stowIn } from '../stow-in.ts';
 import { useCabinet, useGearDrag } from '../use-cabinet.ts';
+import { edgeScroll } from './edge-scroll.ts';
 import { takerUnder } from './gear-drag.ts';
 
 /** Nearer to where it went down, the pointer has not begun to carry. */
@@ -65,6 +66,7 @@ export const useCarryGear = (gear: Gear) => {
       const carrying = drag.getState().carried !== null;
       if (!carrying && Math.hypot(event.clientX - start[0], event.clientY - start[1]) < BEGINS_PX) return;
       if (!carrying) window.addEventListener('keydown', onKey, true);
+      edgeScroll(event.currentTarget, event.clientY);
       const over = takerUnder(event.clientX, event.clientY);
       drag.setState({ carried: { gear: gear.id, x: event.clientX, y: event.clientY, over } });
     },
