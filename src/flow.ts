@@ -22,7 +22,9 @@ export interface Flow {
 }
 
 /** Remembers the last answer for as long as every argument is the same object. */
-const remembered = <Keys extends readonly unknown[], Value>(compute: (...keys: Keys) => Value): ((...keys: Keys) => Value) => {
+const remembered = <Keys extends readonly unknown[], Value>(
+  compute: (...keys: Keys) => Value,
+): ((...keys: Keys) => Value) => {
   let last: { readonly keys: Keys; readonly value: Value } | null = null;
   return (...keys) => {
     if (last?.keys.every((key, i) => key === keys[i])) return last.value;
