@@ -34,7 +34,8 @@ describe('drawing of one sheet', () => {
         shape.kind === 'polyline' && shape.layer === 'seen' ? [shape.corners.map((corner) => corner.at)] : [],
       );
       const areas = boxes.map((points) => ((points[2]?.[0] ?? 0) - (points[0]?.[0] ?? 0)) / drawing.scale);
-      expect(areas.map(Math.round).toSorted()).toEqual(sheet.parts.map(({ length }) => Math.round(length)).toSorted());
+      const rounded = (numbers: readonly number[]) => numbers.map(Math.round).toSorted((a, b) => a - b);
+      expect(rounded(areas)).toEqual(rounded(sheet.parts.map(({ length }) => length)));
       for (const [x, y] of boxes.flat()) {
         expect(x).toBeGreaterThan(9);
         expect(x).toBeLessThan(drawing.size[0] - 9);
