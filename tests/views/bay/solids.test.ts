@@ -6,6 +6,7 @@ import type { FitOut } from '../../../src/fitout/index.ts';
 import { triangulate } from '../../../src/views/editor/bay/scene/geometry.ts';
 import { pushConvex } from '../../../src/views/editor/bay/solids/convex-solid.ts';
 import { type GearForm, pushGear } from '../../../src/views/editor/bay/solids/gear-solid.ts';
+import { type Housed, housedParts, NOT_HOUSED } from '../../../src/views/editor/bay/solids/housed.ts';
 import { emptyMesh, type LineData, type MeshData } from '../../../src/views/editor/bay/solids/mesh-data.ts';
 import { pushPanel } from '../../../src/views/editor/bay/solids/panel-solid.ts';
 import { carcassShade, fullLight } from '../../../src/views/editor/bay/solids/shade.ts';
@@ -54,7 +55,7 @@ const panel = (change: Partial<Panel>): Panel => ({
   ...change,
 });
 
-const drawn = (of: Panel): { readonly mesh: MeshData; readonly lines: LineData } => {
+const drawn = (of: Panel, housed: Housed = NOT_HOUSED): { readonly mesh: MeshData; readonly lines: LineData } => {
   const mesh = emptyMesh();
   const lines: LineData = [];
   pushPanel(of, triangulate, {
@@ -65,6 +66,7 @@ const drawn = (of: Panel): { readonly mesh: MeshData; readonly lines: LineData }
     edgeColour: [1, 1, 1],
     shadeAt: fullLight,
     grainFrom: [0, 0],
+    housed,
   });
   return { mesh, lines };
 };
@@ -112,6 +114,45 @@ describe('panels', () => {
     // the trapezoid (400 + 300) / 2 × 200
     for (const ring of [outline, outline.toReversed()])
       expect(volumeOf(drawn(panel({ outline: ring })).mesh)).toBeCloseTo(70_000 * 10, 3);
+  });
+});
+
+describe('housedParts', () => {
+  // A side stands upright, its face b (−z of the panel) towards the shelf that comes from the left of it.
+  const side = panel({
+    id: 'side',
+    length: 500,
+    width: 300,
+    thickness: 18,
+    pose: {
+      ...HOME,
+      at: [400, 0, 0],
+      turn: [
+        [0, 0, 1],
+        [0, 1, 0],
+        [-1, 0, 0],
+      ],
+    },
+    cuts: [{ kind: 'dado', face: 'a', from: [100, 0], to: [118, 300], depth: 6, takes: 'shelf' }],
+  });
+  // The shelf reaches 6 mm into the side: its length runs along x from 0 to 388, the side's face a stands at x = 382.
+  const shelf = panel({ id: 'shelf', length: 388, width: 300, thickness: 18, pose: { ...HOME, at: [0, 0, 100] } });
+
+  test('the end that stands in a dado is housed by its depth, the other edges are not', () => {
+    expect(housedParts([side, shelf]).get('shelf')).toEqual({ x0: 0, x1: 6, y0: 0, y1: 0 });
+  });
+
+  test('and is not drawn: 6 mm less of length', () => {
+    const { mesh } = drawn(shelf, housedParts([side, shelf]).get('shelf'));
+    expect(volumeOf(mesh)).toBeCloseTo((388 - 6) * 300 * 18, 3);
+  });
+
+  test('holes and recesses for nobody house nothing', () => {
+    const other = panel({
+      id: 'other',
+      cuts: [{ kind: 'groove', face: 'a', from: [0, 0], to: [9, 9], depth: 4, takes: null }],
+    });
+    expect(housedParts([other, shelf]).size).toBe(0);
   });
 });
 

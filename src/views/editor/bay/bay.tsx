@@ -134,7 +134,7 @@ const DrawnBay = () => {
         aria-label={HOW_TO}
         onKeyDown={onKeyDown}
       >
-        <Labels stage={stage} space={space} />
+        <Labels tools={tools} space={space} />
         <HandleRings tools={tools} space={space} onHold={(mover) => held.current(mover)} />
         <FeelerTag stage={stage} />
         <HoverTag at={pointer} width={stage.view().width} catalog={catalog} space={space} />

@@ -6,6 +6,7 @@ export interface SceneColours {
   readonly wallShare: number;
   readonly floor: string;
   readonly obstacle: string;
+  readonly obstacleShare: number;
   readonly closure: string;
   readonly closureShare: number;
   readonly ink: string;
@@ -26,7 +27,8 @@ const LIGHT: SceneColours = {
   wall: '#cfc6b2',
   wallShare: 0.42,
   floor: '#c3b9a4',
-  obstacle: '#b5ae9f',
+  obstacle: '#a49c8a',
+  obstacleShare: 0.6,
   closure: '#c9c2b3',
   closureShare: 0.5,
   ink: '#2a2216',
@@ -35,8 +37,8 @@ const LIGHT: SceneColours = {
   zone: '#9a5b00',
   skyLight: '#fffdf6',
   groundLight: '#b9a88a',
-  ambient: 1.75,
-  sun: 1.75,
+  ambient: 2.15,
+  sun: 1.35,
   contact: 0.34,
   severity: { stop: '#a8261b', caution: '#9a5b00', note: '#48606f' },
 };
@@ -48,6 +50,7 @@ const DARK: SceneColours = {
   wallShare: 0.5,
   floor: '#2f3336',
   obstacle: '#4a5157',
+  obstacleShare: 0.6,
   closure: '#3a4147',
   closureShare: 0.5,
   ink: '#0a0806',
@@ -56,8 +59,8 @@ const DARK: SceneColours = {
   zone: '#e7ad55',
   skyLight: '#eef3f6',
   groundLight: '#6d6455',
-  ambient: 1.15,
-  sun: 1.55,
+  ambient: 1.45,
+  sun: 1.3,
   contact: 0.6,
   severity: { stop: '#ff8577', caution: '#e7ad55', note: '#9db3c1' },
 };

@@ -28,7 +28,7 @@ export interface Scene {
 
 /** Eyes of a standing person above the ground, and of a seated one above the cargo floor. */
 const STANDING_EYE_UP = 1650;
-const SEATED_EYE_UP = 720;
+const SEATED_EYE_UP = 800;
 /** How far the eyes of a rider on the rear seat are in front of the cargo space, turned round. */
 const SEATED_EYE_AHEAD = 420;
 /** Room round what is looked at, as a share of it. */
@@ -52,8 +52,14 @@ const fitted = (box: Box, camera: CameraState, lens: Lens): CameraState => ({
   distance: fittingDistance(box, camera, lens),
 });
 
-const sided = (scene: Scene, azimuthRad: number, elevationRad: number, lens: Lens): CameraState =>
-  fitted(scene.room, { target: boxMiddle(scene.room), azimuthRad, elevationRad, distance: 1 }, lens);
+/** Room behind the sill that drawers come out into, and the open hatch hangs over. */
+const BEHIND_SILL = 420;
+
+const sided = (scene: Scene, azimuthRad: number, elevationRad: number, lens: Lens): CameraState => {
+  const { min, max } = scene.room;
+  const whole: Box = { min: [min[0] - BEHIND_SILL, min[1], min[2]], max };
+  return fitted(whole, { target: boxMiddle(whole), azimuthRad, elevationRad, distance: 1 }, lens);
+};
 
 /** Passes of fitting the distance to a height of the eye that depends on it; the second already moves it by less than a pace. */
 const PASSES = 4;
@@ -72,8 +78,10 @@ const atTheHatch = (scene: Scene, lens: Lens): CameraState => {
   return camera;
 };
 
+/** Looking back over the cabinet, at what can be seen of the road. */
 const fromTheSeat = (scene: Scene): CameraState => {
-  const target = boxMiddle(scene.room);
+  const [x, y] = boxMiddle(scene.room);
+  const target: Vec3 = [x, y, scene.room.min[2] + boxSize(scene.room)[2] * 0.65];
   const ahead = scene.room.max[0] + SEATED_EYE_AHEAD - target[0];
   const up = scene.room.min[2] + SEATED_EYE_UP - target[2];
   return { target, azimuthRad: 0, elevationRad: Math.atan2(up, ahead), distance: Math.hypot(ahead, up) };

@@ -20,8 +20,10 @@ export const panelBox = (panel: Panel): Box => boxAround(panelCorners(panel));
  */
 export const frontOf = (fitOut: FitOut, moverId: string): readonly Panel[] => {
   const panels = fitOut.panels.filter((panel) => panel.mover === moverId);
-  const front = panels.filter((panel) => panel.role === 'front');
-  if (front.length > 0) return front;
+  for (const isFront of [(role: string) => role === 'front', (role: string) => role.endsWith('-front')]) {
+    const front = panels.filter((panel) => isFront(panel.role));
+    if (front.length > 0) return front;
+  }
   const mover = fitOut.movers.find((candidate) => candidate.id === moverId);
   if (mover?.motion.kind !== 'slide') return panels;
   const { direction } = mover.motion;

@@ -3,6 +3,7 @@ import { boxShape } from '../../../../bodies/index.ts';
 import type { CargoSpace } from '../../../../envelope/index.ts';
 import type { FitOut } from '../../../../fitout/index.ts';
 import { pushConvex } from '../solids/convex-solid.ts';
+import { NOT_HOUSED } from '../solids/housed.ts';
 import { emptyMesh, type LineData } from '../solids/mesh-data.ts';
 import { pushPanel, type Triangulate } from '../solids/panel-solid.ts';
 import { fullLight } from '../solids/shade.ts';
@@ -32,6 +33,7 @@ export const panelLines = (panel: Panel): LitLines => {
     edgeColour: WHITE,
     shadeAt: fullLight,
     grainFrom: [0, 0],
+    housed: NOT_HOUSED,
   });
   return { mover: panel.mover, lines };
 };

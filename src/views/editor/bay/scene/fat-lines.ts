@@ -25,8 +25,8 @@ export const fatLines = (lines: LineData, look: FatLook): LineSegments2 => {
   });
   // Drawn a hair nearer, so that an edge is not lost in its own face.
   material.polygonOffset = true;
-  material.polygonOffsetFactor = -2;
-  material.polygonOffsetUnits = -4;
+  material.polygonOffsetFactor = 0;
+  material.polygonOffsetUnits = -12;
   const drawn = new LineSegments2(geometry, material);
   drawn.renderOrder = look.through ? 4 : 5;
   drawn.frustumCulled = false;

@@ -116,8 +116,9 @@ export const createMaterials = (): Materials => {
       ...both,
       ...BRUSHED,
       polygonOffset: true,
-      polygonOffsetFactor: -1,
-      polygonOffsetUnits: -2,
+      // By a fixed step: by slope, a face seen edge on would come through everything before it.
+      polygonOffsetFactor: 0,
+      polygonOffsetUnits: -8,
     }),
   };
 };

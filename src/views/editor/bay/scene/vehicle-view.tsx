@@ -51,7 +51,7 @@ interface SolidsProps extends PartProps {
   readonly closure: string | null;
 }
 
-/** Obstacles and closures as quiet bodies; a closure is let through so that it never hides the cabinet. */
+/** Obstacles and closures as quiet bodies that are seen through, so that they never hide the cabinet. */
 const VehicleSolids = ({ stage, bodies, closure, colours, space }: SolidsProps) => {
   const made = (what: 'mesh' | 'lines') => {
     const mesh = emptyMesh();
@@ -64,18 +64,14 @@ const VehicleSolids = ({ stage, bodies, closure, colours, space }: SolidsProps) 
   const still = closure === null;
   return (
     <MovingGroup stage={stage} mover={closure}>
-      <mesh geometry={mesh} renderOrder={still ? 0 : 2} receiveShadow={still}>
-        {still ? (
-          <meshLambertMaterial color={colours.obstacle} side={DoubleSide} />
-        ) : (
-          <meshBasicMaterial
-            color={colours.closure}
-            transparent
-            opacity={colours.closureShare}
-            depthWrite={false}
-            side={DoubleSide}
-          />
-        )}
+      <mesh geometry={mesh} renderOrder={2}>
+        <meshBasicMaterial
+          color={still ? colours.obstacle : colours.closure}
+          transparent
+          opacity={still ? colours.obstacleShare : colours.closureShare}
+          depthWrite={false}
+          side={still ? FrontSide : DoubleSide}
+        />
       </mesh>
       <lineSegments geometry={lines}>
         <lineBasicMaterial color={colours.vehicleLine} />

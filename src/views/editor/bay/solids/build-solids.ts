@@ -5,6 +5,7 @@ import type { FitOut } from '../../../../fitout/index.ts';
 import { pushConvex } from './convex-solid.ts';
 import { pushDeviceFace } from './device-face.ts';
 import { pushGear, type StandingGear } from './gear-solid.ts';
+import { type Housed, housedParts, NOT_HOUSED } from './housed.ts';
 import { emptyMesh, type LineData, type MeshData } from './mesh-data.ts';
 import { DEVICE_PAINT, type Finish, GEAR_PAINT, HARDWARE_PAINT, linear, PANEL_FINISH, RAW_EDGE } from './paints.ts';
 import { pushPanel, type Triangulate } from './panel-solid.ts';
@@ -52,7 +53,7 @@ const shadeOf = (sources: SolidSources): ((carcass: string | null, mover: string
   return (carcass, mover) => (mover !== null ? boxShade : (carcass && shades.get(carcass)) || fullLight);
 };
 
-const addPanel = (panel: Panel, into: RigidSolids, shade: Shade, sources: SolidSources): void => {
+const addPanel = (panel: Panel, into: RigidSolids, shade: Shade, housed: Housed, sources: SolidSources): void => {
   const material = sources.catalog.materials.get(panel.material);
   const finish = PANEL_FINISH[material?.kind ?? 'plywood'];
   const base = linear(material?.colour ?? '#d4b689');
@@ -66,6 +67,7 @@ const addPanel = (panel: Panel, into: RigidSolids, shade: Shade, sources: SolidS
     edgeColour: finish.edge === 'ply' ? RAW_EDGE : base,
     shadeAt: shade,
     grainFrom: grain,
+    housed,
   });
 };
 
@@ -140,10 +142,17 @@ export const buildSolids = (sources: SolidSources): readonly RigidSolids[] => {
     return known;
   };
   const shade = shadeOf(sources);
+  const housed = housedParts(sources.fitOut.panels);
   const standing = standingGear(sources);
   const kinds = deviceKinds(sources);
   for (const panel of sources.fitOut.panels)
-    addPanel(panel, groupOf(panel.mover), shade(panel.carcass, panel.mover), sources);
+    addPanel(
+      panel,
+      groupOf(panel.mover),
+      shade(panel.carcass, panel.mover),
+      housed.get(panel.id) ?? NOT_HOUSED,
+      sources,
+    );
   for (const body of sources.fitOut.bodies)
     addBody(body, groupOf(body.mover), shade(body.carcass, body.mover), standing.get(body.id), kinds.get(body.origin));
   return [...groups.values()];

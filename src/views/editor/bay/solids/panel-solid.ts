@@ -1,5 +1,6 @@
 import { type Polygon, signedArea, type Vec2, type Vec3 } from '../../../../base/index.ts';
 import type { FitOut } from '../../../../fitout/index.ts';
+import type { Housed } from './housed.ts';
 import {
   type Colour,
   type Corner,
@@ -46,15 +47,15 @@ export const cutoutRing = (outline: Cutout): Polygon => {
   return roundedRectangle(outline.from, outline.to, outline.cornerRadius);
 };
 
-/** The outer edge of a panel, anticlockwise seen from face a. */
-export const panelRing = (panel: Panel): Polygon =>
+/** The outer edge of a panel as it is seen, anticlockwise seen from face a: a full rectangle without what is housed. */
+export const panelRing = (panel: Panel, housed: Housed): Polygon =>
   panel.outline
     ? anticlockwise(panel.outline)
     : [
-        [0, 0],
-        [panel.length, 0],
-        [panel.length, panel.width],
-        [0, panel.width],
+        [housed.x0, housed.y0],
+        [panel.length - housed.x1, housed.y0],
+        [panel.length - housed.x1, panel.width - housed.y1],
+        [housed.x0, panel.width - housed.y1],
       ];
 
 /** Cuts a flat piece with holes into triangles, as indices into the outer ring followed by the holes. */
@@ -71,6 +72,8 @@ export interface PanelPaint {
   readonly shadeAt: (point: Vec3, normal: Vec3) => number;
   /** Where on the sheet the panel's grain was cut, so that two panels do not look alike. */
   readonly grainFrom: Vec2;
+  /** What is not seen of the panel because it stands in others. */
+  readonly housed: Housed;
 }
 
 /** Below this turn two edge pieces belong to one round: no line is drawn between them. */
@@ -111,7 +114,7 @@ const pushRim = (panel: Panel, ring: Polygon, outward: 1 | -1, paint: PanelPaint
 
 /** Adds a panel with its true outline and its cut-outs to the meshes. Recesses that another panel fills are left out. */
 export const pushPanel = (panel: Panel, triangulate: Triangulate, paint: PanelPaint): void => {
-  const outer = panelRing(panel);
+  const outer = panelRing(panel, paint.housed);
   const holes = panel.cuts.flatMap((cut) => (cut.kind === 'cutout' ? [cutoutRing(cut.outline)] : []));
   const { point, way } = carrier(panel.pose);
   const flat = [...outer, ...holes.flat()];

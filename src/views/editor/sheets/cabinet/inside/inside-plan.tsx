@@ -10,7 +10,7 @@ import { levelsOf, planOf } from './plan-model.ts';
 
 /** The plan takes at most this width and height, in pixels. */
 const WIDEST_PX = 250;
-const TALLEST_PX = 250;
+const TALLEST_PX = 220;
 
 /** What is inside the selected opening, seen from above, its face at the foot; gear is slid about in it. */
 export const InsidePlan = () => {
