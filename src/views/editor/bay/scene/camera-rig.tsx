@@ -10,6 +10,8 @@ import { createPace } from './pace.ts';
 const FIRST = -2;
 /** So long after the last movement the picture counts as resting and is drawn at its sharpest again. */
 const REST_MS = 160;
+/** On a slow machine that is at least so many frames, or every pause of the hand would be drawn sharp. */
+const REST_FRAMES = 3;
 /** Sharper than two pixels a point nobody sees; it would only cost. */
 const SHARPEST = 2;
 
@@ -49,7 +51,9 @@ export const CameraRig = ({ stage }: { readonly stage: Stage }) => {
     aim(camera as PerspectiveCamera, stage.view());
     stage.tellDrawn();
     const last = before.current;
-    const moving = busy || now - stage.lastAsked() < REST_MS;
+    // Asked for since the last frame, however long that one took, or only just.
+    const asked = stage.lastAsked();
+    const moving = busy || asked >= last.at || now - asked < Math.max(REST_MS, REST_FRAMES * pace.current.frameMs());
     const sharpness = !moving ? 1 : last.moving ? pace.current.moving(now - last.at) : last.sharpness;
     if (sharpness !== last.sharpness) setDpr(fullSharpness() * sharpness);
     before.current = { at: now, moving, sharpness };

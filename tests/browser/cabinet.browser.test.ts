@@ -146,6 +146,7 @@ test('gear without a place is dragged into a drawer and stands on its plan', asy
   await page.keyboard.press('Delete');
   const chip = page.getByRole('button', { name: /^Thermal camera/ });
   await chip.waitFor();
+  await room('small drawer').scrollIntoViewIfNeeded();
   const [fromX, fromY] = await middleOf(chip);
   const [toX, toY] = await middleOf(room('small drawer'));
   await page.mouse.move(fromX, fromY);
