@@ -10,9 +10,10 @@ export const bayFitOut = (fitOut: FitOut): FitOut => {
   const made = known.get(fitOut);
   if (made) return made;
   const carriers = new Map(fitOut.devices.map((device) => [device.origin as string, device.mover]));
-  const bodies = fitOut.bodies.map((body) =>
-    body.mover === null && body.kind === 'device' ? { ...body, mover: carriers.get(body.origin) ?? null } : body,
-  );
+  const bodies = fitOut.bodies.map((body) => {
+    const carrier = body.mover === null && body.kind === 'device' ? carriers.get(body.origin) : undefined;
+    return carrier ? { ...body, mover: carrier } : body;
+  });
   const carried = { ...fitOut, bodies };
   known.set(fitOut, carried);
   known.set(carried, carried);

@@ -31,6 +31,18 @@ const pointOf = (label: Label, tools: BayTools): Vec2 | null => {
   return inside && isSeen(label, at, tools) ? at : null;
 };
 
+/** Widths by text: measuring one makes the page lay itself out. */
+const widths = new Map<string, number>();
+
+const widthOf = (text: SVGTextElement | null): number => {
+  if (!text) return 0;
+  const words = text.textContent;
+  const wide = widths.get(words) ?? text.getComputedTextLength();
+  // Before its first layout a text measures nothing; that is not worth keeping.
+  if (wide > 0) widths.set(words, wide);
+  return wide;
+};
+
 const put = (element: Element, places: Readonly<Record<string, number>>): void => {
   for (const [name, value] of Object.entries(places)) element.setAttribute(name, value.toFixed(1));
 };
@@ -45,7 +57,7 @@ const placeLabels = (svg: SVGSVGElement, tools: BayTools, labels: readonly Label
     return group && at ? [{ group, at }] : [];
   });
   const wanted = shown.map(({ group, at }) => {
-    const wide = group.querySelector('text')?.getComputedTextLength() ?? 0;
+    const wide = widthOf(group.querySelector('text'));
     const room = Math.min(OFFSET[0], width - at[0] - wide - EDGE_PX);
     return { x: at[0] + room, y: Math.max(EDGE_PX, at[1] + OFFSET[1] - LINE_PX), width: wide, height: LINE_PX };
   });

@@ -1,11 +1,12 @@
 import { useThree } from '@react-three/fiber';
-import { useEffect, useMemo } from 'react';
+import { memo, useEffect, useMemo } from 'react';
 import type { BufferGeometry } from 'three';
 import type { Catalog } from '../../../../catalog/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
 import { bayFitOut } from '../bay-fit-out.ts';
 import type { SceneColours } from '../scene-colours.ts';
 import { buildSolids, isBare, type RigidSolids } from '../solids/build-solids.ts';
+import { type CarcassParts, createPartition } from '../solids/carcass-parts.ts';
 import { FINISHES, type Finish } from '../solids/paints.ts';
 import type { Stage } from '../stage.ts';
 import { lineGeometry, meshGeometry, triangulate } from './geometry.ts';
@@ -33,24 +34,18 @@ const unload = (groups: readonly Loaded[]): void => {
   }
 };
 
-interface CabinetViewProps {
+interface CarcassViewProps {
   readonly stage: Stage;
+  readonly parts: CarcassParts;
   readonly catalog: Catalog;
   readonly materials: Materials;
   readonly colours: SceneColours;
 }
 
-/** Panels, gear, devices and hardware, each group where its mover stands. */
-export const CabinetView = ({ stage, catalog, materials, colours }: CabinetViewProps) => {
-  const { fitOut, gear } = useEditorParts((editor) => ({
-    fitOut: bayFitOut(editor.fitOut),
-    gear: editor.history.design.gear,
-  }));
+/** One carcass: its panels, gear, devices and hardware, each group where its mover stands. */
+const CarcassView = memo(({ stage, parts, catalog, materials, colours }: CarcassViewProps) => {
   const gl = useThree((state) => state.gl);
-  const groups = useMemo(
-    () => buildSolids({ fitOut, gear, catalog, triangulate }).map(loaded),
-    [fitOut, gear, catalog],
-  );
+  const groups = useMemo(() => buildSolids({ ...parts, catalog, triangulate }).map(loaded), [parts, catalog]);
   useEffect(() => {
     gl.shadowMap.needsUpdate = true;
     return () => unload(groups);
@@ -65,4 +60,17 @@ export const CabinetView = ({ stage, catalog, materials, colours }: CabinetViewP
       </lineSegments>
     </MovingGroup>
   ));
+});
+
+type CabinetViewProps = Omit<CarcassViewProps, 'parts'>;
+
+/** The whole cabinet; only the carcasses that an edit touches are made anew. */
+export const CabinetView = (props: CabinetViewProps) => {
+  const { fitOut, gear } = useEditorParts((editor) => ({
+    fitOut: bayFitOut(editor.fitOut),
+    gear: editor.history.design.gear,
+  }));
+  const partition = useMemo(createPartition, []);
+  const carcasses = useMemo(() => partition(fitOut, gear), [partition, fitOut, gear]);
+  return carcasses.map((parts) => <CarcassView key={parts.carcass ?? 'none'} {...props} parts={parts} />);
 };

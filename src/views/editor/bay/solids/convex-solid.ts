@@ -1,6 +1,14 @@
-import { add, cross, length, scale, subtract, unit, type Vec3 } from '../../../../base/index.ts';
+import { add, cross, length, scale, subtract, unit, type Vec2, type Vec3 } from '../../../../base/index.ts';
 import type { ConvexShape } from '../../../../bodies/index.ts';
-import { type Colour, flatNormal, type LineData, type MeshData, pushLine, pushTriangles } from './mesh-data.ts';
+import {
+  type Colour,
+  flatNormal,
+  type LineData,
+  type MeshData,
+  pushCorner,
+  pushLine,
+  pushTriangles,
+} from './mesh-data.ts';
 
 export interface BodyPaint {
   readonly mesh: MeshData;
@@ -28,50 +36,59 @@ export const acrossAxes = (axis: Vec3): readonly [Vec3, Vec3] => {
   return [first, cross(axis, first)];
 };
 
-/** A surface of revolution about a line: rings of [along, radius] from one end to the other. */
-export const pushTurned = (
-  from: Vec3,
-  axis: Vec3,
-  rings: readonly (readonly [number, number])[],
-  paint: BodyPaint,
-): void => {
+/** Unit vectors round an axis, one for each side and the first again. */
+const spokes = (axis: Vec3): readonly Vec3[] => {
   const [p, q] = acrossAxes(axis);
-  const at = (along: number, radius: number, side: number): Vec3 => {
+  return Array.from({ length: SIDES + 1 }, (_, side) => {
     const angle = (2 * Math.PI * side) / SIDES;
-    const out = add(scale(p, Math.cos(angle) * radius), scale(q, Math.sin(angle) * radius));
-    return add(add(from, scale(axis, along)), out);
-  };
+    return add(scale(p, Math.cos(angle)), scale(q, Math.sin(angle)));
+  });
+};
+
+type Ring = readonly [along: number, radius: number];
+
+/** Corners of the two triangles of a side: near ring, near ring, far ring; near, far, far. */
+const SIDE_CORNERS: readonly (readonly [far: 0 | 1, next: 0 | 1])[] = [
+  [0, 0],
+  [0, 1],
+  [1, 1],
+  [0, 0],
+  [1, 1],
+  [1, 0],
+];
+
+const FLAT: Vec2 = [0, 0];
+
+/** A surface of revolution about a line: rings of [along, radius] from one end to the other. */
+export const pushTurned = (from: Vec3, axis: Vec3, rings: readonly Ring[], paint: BodyPaint): void => {
+  const round = spokes(axis);
+  const circles = rings.map(([along, radius]) => {
+    const middle = add(from, scale(axis, along));
+    return round.map((spoke) => add(middle, scale(spoke, radius)));
+  });
   rings.slice(1).forEach(([along, radius], i) => {
     const [alongBefore, radiusBefore] = rings[i] ?? [along, radius];
     const slope = Math.hypot(along - alongBefore, radius - radiusBefore) || 1;
-    const lean = (radiusBefore - radius) / slope;
     const steep = (along - alongBefore) / slope;
-    for (let side = 0; side < SIDES; side++) {
-      const normalAt = (s: number): Vec3 => {
-        const angle = (2 * Math.PI * s) / SIDES;
-        const out = add(scale(p, Math.cos(angle)), scale(q, Math.sin(angle)));
-        return add(scale(out, steep), scale(axis, lean));
-      };
-      const corners: readonly (readonly [Vec3, Vec3])[] = [
-        [at(alongBefore, radiusBefore, side), normalAt(side)],
-        [at(alongBefore, radiusBefore, side + 1), normalAt(side + 1)],
-        [at(along, radius, side + 1), normalAt(side + 1)],
-        [at(along, radius, side), normalAt(side)],
-      ];
-      for (const index of [0, 1, 2, 0, 2, 3]) {
-        const [point, normal] = corners[index] ?? [from, axis];
-        paint.mesh.positions.push(...point);
-        paint.mesh.normals.push(...normal);
-        paint.mesh.uvs.push(0, 0);
-        paint.mesh.colours.push(...scale(paint.colour, paint.shadeAt(point, normal)));
+    const lean = scale(axis, (radiusBefore - radius) / slope);
+    const normals = round.map((spoke) => add(scale(spoke, steep), lean));
+    const pair = [circles[i], circles[i + 1]];
+    for (let side = 0; side < SIDES; side++)
+      for (const [far, next] of SIDE_CORNERS) {
+        const point = pair[far]?.[side + next];
+        const normal = normals[side + next];
+        if (point && normal) pushCorner(paint.mesh, point, normal, FLAT, paint.colour, paint.shadeAt(point, normal));
       }
-    }
   });
   if (!paint.lines) return;
-  for (const [along, radius] of [rings[0], rings.at(-1)].filter((ring) => ring !== undefined))
-    if (radius > 0)
-      for (let side = 0; side < SIDES; side++)
-        pushLine(paint.lines, at(along, radius, side), at(along, radius, side + 1));
+  for (const [i, [, radius]] of rings.entries()) {
+    const circle = circles[i] ?? [];
+    if (radius <= 0 || (i > 0 && i < rings.length - 1)) continue;
+    for (let side = 0; side < SIDES; side++) {
+      const [a, b] = [circle[side], circle[side + 1]];
+      if (a && b) pushLine(paint.lines, a, b);
+    }
+  }
 };
 
 /** Rings of a bar of the length and radius with round ends, from −radius to length + radius. */

@@ -33,6 +33,14 @@ export interface Corner {
   readonly shade: number;
 }
 
+/** Adds one corner. Hot loop: thousands of corners an edit, so the numbers go in one by one. */
+export const pushCorner = (mesh: MeshData, at: Vec3, normal: Vec3, uv: Vec2, colour: Colour, shade: number): void => {
+  mesh.positions.push(at[0], at[1], at[2]);
+  mesh.normals.push(normal[0], normal[1], normal[2]);
+  mesh.uvs.push(uv[0], uv[1]);
+  mesh.colours.push(colour[0] * shade, colour[1] * shade, colour[2] * shade);
+};
+
 /** Puts a flat piece with one normal into the mesh; the corners run anticlockwise seen from outside. */
 export const pushTriangles = (
   mesh: MeshData,
@@ -45,10 +53,7 @@ export const pushTriangles = (
     for (const index of triangle) {
       const corner = corners[index];
       if (!corner) throw new RangeError(`pushTriangles: no corner ${index}`);
-      mesh.positions.push(...corner.at);
-      mesh.normals.push(...normal);
-      mesh.uvs.push(...corner.uv);
-      mesh.colours.push(...scale(colour, corner.shade));
+      pushCorner(mesh, corner.at, normal, corner.uv, colour, corner.shade);
     }
 };
 
@@ -65,7 +70,7 @@ export const pushQuad = (
 ): void => pushTriangles(mesh, corners, FAN_OF_FOUR, normal, colour);
 
 export const pushLine = (lines: LineData, a: Vec3, b: Vec3): void => {
-  lines.push(...a, ...b);
+  lines.push(a[0], a[1], a[2], b[0], b[1], b[2]);
 };
 
 /** Outward normal of corners that run anticlockwise; null where they have no area. */

@@ -10,7 +10,7 @@ import { ChosenHead } from './settings/chosen-head.tsx';
 import { Settings } from './settings/settings.tsx';
 import { createGearDrag } from './unplaced/gear-drag.ts';
 import { CarriedGear, UnplacedGear } from './unplaced/unplaced-gear.tsx';
-import { GearDragContext, useCabinet } from './use-cabinet.ts';
+import { CabinetContext, GearDragContext, useCabinet, useCabinetView } from './use-cabinet.ts';
 
 const FirstCarcass = () => {
   const add = useAddCarcass();
@@ -32,6 +32,15 @@ const TYPES_TEXT = 'input, textarea, select';
 
 /** The sheet of the third step: the face of a carcass to work on, and the settings of what is selected in it. */
 export const CabinetSheet = () => {
+  const view = useCabinetView();
+  return (
+    <CabinetContext value={view}>
+      <Sheet />
+    </CabinetContext>
+  );
+};
+
+const Sheet = () => {
   const { editor, chosen } = useCabinet();
   const drag = useMemo(createGearDrag, []);
   const [menu, setMenu] = useState<{ readonly x: number; readonly y: number } | null>(null);

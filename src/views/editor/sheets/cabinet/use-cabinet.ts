@@ -21,7 +21,8 @@ export interface CabinetView {
   readonly hover: string | null;
 }
 
-export const useCabinet = (): CabinetView => {
+/** The view worked out once for the whole sheet; its parts take it from the context. */
+export const useCabinetView = (): CabinetView => {
   const editor = useEditorStore();
   const { catalog } = useBench();
   const { design, fitOut, selection, hover, shown } = useEditorParts((state) => ({
@@ -33,7 +34,18 @@ export const useCabinet = (): CabinetView => {
   }));
   const rules = useMemo(() => houseRules(catalog, design.houseRules), [catalog, design.houseRules]);
   const chosen = useMemo(() => chosenOf(design, fitOut, selection, shown), [design, fitOut, selection, shown]);
-  return { editor, design, fitOut, catalog, rules, chosen, selection, hover };
+  return useMemo(
+    () => ({ editor, design, fitOut, catalog, rules, chosen, selection, hover }),
+    [editor, design, fitOut, catalog, rules, chosen, selection, hover],
+  );
+};
+
+export const CabinetContext = createContext<CabinetView | null>(null);
+
+export const useCabinet = (): CabinetView => {
+  const view = useContext(CabinetContext);
+  if (!view) throw new Error('useCabinet: no cabinet sheet around this component');
+  return view;
 };
 
 /** Gear that is being dragged from the list or the plan, for everything that it can be let go over. */
