@@ -21,8 +21,12 @@ try {
     );
   });
   await page.goto(stand.address);
-  await page.getByText('Face map').waitFor({ timeout: 120_000 });
-  await page.locator('canvas').first().waitFor({ timeout: 120_000 });
+  await page
+    .getByRole('button', { name: /cabinet/i })
+    .first()
+    .click({ timeout: 120_000 });
+  await page.locator('[data-face-board]').waitFor({ timeout: 120_000 });
+  await page.locator('[role="application"] canvas').waitFor({ timeout: 120_000 });
   await Promise.all(reading);
   const paint = await page.evaluate(() =>
     performance.getEntriesByType('paint').map(({ name, startTime }) => ({ name, startTime })),
