@@ -12,6 +12,7 @@ import { HandleRings } from './overlay/handle-rings.tsx';
 import { HoverTag } from './overlay/hover-tag.tsx';
 import { Labels } from './overlay/labels.tsx';
 import { ViewpointChips } from './overlay/viewpoint-chips.tsx';
+import { PAGE_PACE, pacedEditor } from './paced-editor.ts';
 import { pickableThings, type Thing } from './pick/things.ts';
 import { attachPointer } from './pointer/attach-pointer.ts';
 import { type BayGround, createBayTools } from './pointer/bay-tools.ts';
@@ -160,7 +161,14 @@ const DrawnBay = () => {
  */
 export const Bay = () => {
   const [able] = useState(canDrawScene);
-  if (able) return <DrawnBay />;
+  const editor = useEditorStore();
+  const paced = useMemo(() => pacedEditor(editor, PAGE_PACE), [editor]);
+  if (able)
+    return (
+      <EditorContext value={paced}>
+        <DrawnBay />
+      </EditorContext>
+    );
   return (
     <div className={styles.lost} role="status">
       <p>

@@ -11,12 +11,15 @@ export interface Judgement {
   readonly ms: number;
 }
 
+/** A judgement on its way: the space is null when it is the one that this worker gave last, which need not cross again. */
+export type Answer = Omit<Judgement, 'space'> & { readonly space: Judgement['space'] | null };
+
 /** The worker's door. The page imports this file only, never the worker itself. */
 export interface Engine {
   /** Loads the solid kernel; judging waits for it anyway. */
   start(): Promise<void>;
   /** Everything but the ways out, as fast as it goes. */
-  judge(design: Design, edit: number): Promise<Judgement>;
+  judge(design: Design, edit: number): Promise<Answer>;
   /** The same with ways out tried; slower, asked for when the user rests. */
-  judgeWithWaysOut(design: Design, edit: number): Promise<Judgement>;
+  judgeWithWaysOut(design: Design, edit: number): Promise<Answer>;
 }

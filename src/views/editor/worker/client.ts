@@ -1,5 +1,5 @@
 import type { Design } from '../../../design/index.ts';
-import type { Engine, Judgement } from './api.ts';
+import type { Answer, Engine, Judgement } from './api.ts';
 
 /** One running worker. */
 export interface Connection {
@@ -46,8 +46,17 @@ export const createEngineClient = (input: EngineClientInput): EngineClient => {
   let waiting: Question | null = null;
   let running: Question | null = null;
   let cancelRest: () => void = () => undefined;
+  // One object for one space, however many answers tell of it: what is drawn from it then stays.
+  let space: Judgement['space'] | null = null;
   let deaths = 0;
   let ended = false;
+
+  const whole = (answer: Answer): Judgement => {
+    const known = answer.space ?? space;
+    if (!known) throw new Error('the worker left out a space that it never gave');
+    space = known;
+    return { ...answer, space: known };
+  };
 
   const endSearch = (): void => {
     cancelRest();
@@ -62,10 +71,11 @@ export const createEngineClient = (input: EngineClientInput): EngineClient => {
     });
     searcher = mine;
     input.onLookingForWaysOut(true);
-    const finish = (judgement: Judgement | null): void => {
+    const finish = (answer: Answer | null): void => {
       if (searcher !== mine) return;
       endSearch();
-      if (judgement) input.onJudged(judgement);
+      // The design is the one just judged, so its space is the one at hand.
+      if (answer) input.onJudged(whole({ ...answer, space: null }));
     };
     mine.engine.judgeWithWaysOut(question.design, question.edit).then(finish, () => finish(null));
   };
@@ -93,11 +103,11 @@ export const createEngineClient = (input: EngineClientInput): EngineClient => {
     live = mine;
     input.onBusy(true);
     mine.engine.judge(question.design, question.edit).then(
-      (judgement) => {
+      (answer) => {
         if (live !== mine || running !== question) return;
         running = null;
         deaths = 0;
-        input.onJudged(judgement);
+        input.onJudged(whole(answer));
         if (waiting) next();
         else {
           input.onBusy(false);

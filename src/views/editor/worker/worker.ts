@@ -5,11 +5,12 @@ import { standardCatalog } from '../../../catalog/index.ts';
 import type { Design } from '../../../design/index.ts';
 import { createFlow, type Flow } from '../../../flow.ts';
 import type { Inspection } from '../../../inspection/index.ts';
-import type { Engine, Judgement } from './api.ts';
+import type { Answer, Engine, Judgement } from './api.ts';
 import { shareUnchanged } from './share.ts';
 
 let flow: Promise<Flow> | null = null;
 let last: Design | null = null;
+let given: Judgement['space'] | null = null;
 
 const theFlow = (): Promise<Flow> => {
   flow ??= loadSolids(() => wasmAddress).then((solids) => createFlow({ catalog: standardCatalog(), solids }));
@@ -20,14 +21,16 @@ const answer = async (
   copy: Design,
   edit: number,
   judge: (flow: Flow, design: Design) => Inspection,
-): Promise<Judgement> => {
+): Promise<Answer> => {
   const ready = await theFlow();
   const began = performance.now();
   const design = shareUnchanged(last, copy);
   last = design;
   const space = ready.space(design);
+  const known = space === given;
+  given = space;
   const inspection = judge(ready, design);
-  return { edit, space, inspection, ms: performance.now() - began };
+  return { edit, space: known ? null : space, inspection, ms: performance.now() - began };
 };
 
 const engine: Engine = {

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { type Design, emptyDesign } from '../../../../src/design/index.ts';
-import type { Judgement } from '../../../../src/views/editor/worker/api.ts';
+import type { Answer, Judgement } from '../../../../src/views/editor/worker/api.ts';
 import { type Connection, createEngineClient } from '../../../../src/views/editor/worker/client.ts';
 
 const REST_MS = 400;
@@ -9,7 +9,7 @@ const design = emptyDesign('any', 'in');
 interface Asked {
   readonly kind: 'judge' | 'ways';
   readonly edit: number;
-  readonly answer: () => void;
+  readonly answer: (space?: Judgement['space'] | null) => void;
   readonly fail: (why: string) => void;
 }
 
@@ -19,7 +19,8 @@ interface FakeWorker {
   ended: boolean;
 }
 
-const judgementOf = (edit: number): Judgement => ({ edit }) as unknown as Judgement;
+const aSpace = (): Judgement['space'] => ({ ok: false, error: [] });
+const answerOf = (edit: number, space: Judgement['space'] | null): Answer => ({ edit, space }) as unknown as Answer;
 
 const settle = async (): Promise<void> => {
   for (let i = 0; i < 5; i++) await Promise.resolve();
@@ -28,6 +29,7 @@ const settle = async (): Promise<void> => {
 const bench = () => {
   const workers: FakeWorker[] = [];
   const judged: number[] = [];
+  const spaces: Judgement['space'][] = [];
   const troubles: [string, boolean][] = [];
   const busy: boolean[] = [];
   const looking: boolean[] = [];
@@ -36,12 +38,12 @@ const bench = () => {
     workers.push(worker);
     const question =
       (kind: Asked['kind']) =>
-      (_design: Design, edit: number): Promise<Judgement> =>
+      (_design: Design, edit: number): Promise<Answer> =>
         new Promise((done, failed) => {
           worker.asked.push({
             kind,
             edit,
-            answer: () => done(judgementOf(edit)),
+            answer: (space = aSpace()) => done(answerOf(edit, space)),
             fail: (why) => failed(new Error(why)),
           });
         });
@@ -54,7 +56,10 @@ const bench = () => {
   };
   const client = createEngineClient({
     connect,
-    onJudged: (judgement) => judged.push(judgement.edit),
+    onJudged: (judgement) => {
+      judged.push(judgement.edit);
+      spaces.push(judgement.space);
+    },
     onBusy: (now) => busy.push(now),
     onLookingForWaysOut: (now) => looking.push(now),
     onTrouble: (why, again) => troubles.push([why, again]),
@@ -69,7 +74,7 @@ const bench = () => {
     if (!found) throw new Error(`no worker ${i}`);
     return found;
   };
-  return { client, workers, worker, judged, troubles, busy, looking };
+  return { client, workers, worker, judged, spaces, troubles, busy, looking };
 };
 
 describe('asking the worker', () => {
@@ -102,6 +107,29 @@ describe('asking the worker', () => {
     expect(judged).toEqual([1, 1]);
     expect(looking).toEqual([true, false]);
     expect(worker(1).ended).toBe(true);
+  });
+
+  it('hands on one and the same space while the worker says that it has not changed', async () => {
+    const { client, worker, spaces } = bench();
+    const [first, second] = [aSpace(), aSpace()];
+    for (const [edit, space] of [
+      [1, first],
+      [2, null],
+      [3, second],
+    ] as const) {
+      client.ask(design, edit);
+      worker(0).asked[edit - 1]?.answer(space);
+      await settle();
+    }
+    await vi.advanceTimersByTimeAsync(REST_MS);
+    worker(1).asked[0]?.answer(aSpace());
+    await settle();
+    expect(spaces.map((space) => (space === first ? 'first' : space === second ? 'second' : 'other'))).toEqual([
+      'first',
+      'first',
+      'second',
+      'second',
+    ]);
   });
 
   it('ends a search for ways out at once when the design moves on, and keeps its late answer out', async () => {

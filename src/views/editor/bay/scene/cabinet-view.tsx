@@ -6,8 +6,8 @@ import { useEditorParts } from '../../state/use-editor.ts';
 import { bayFitOut } from '../bay-fit-out.ts';
 import type { SceneColours } from '../scene-colours.ts';
 import { buildSolids, isBare, type RigidSolids } from '../solids/build-solids.ts';
-import { type CarcassParts, createPartition } from '../solids/carcass-parts.ts';
 import { FINISHES, type Finish } from '../solids/paints.ts';
+import { createPartition, type RigidParts } from '../solids/rigid-parts.ts';
 import type { Stage } from '../stage.ts';
 import { lineGeometry, meshGeometry, triangulate } from './geometry.ts';
 import type { Materials } from './materials.ts';
@@ -34,16 +34,16 @@ const unload = (groups: readonly Loaded[]): void => {
   }
 };
 
-interface CarcassViewProps {
+interface RigidViewProps {
   readonly stage: Stage;
-  readonly parts: CarcassParts;
+  readonly parts: RigidParts;
   readonly catalog: Catalog;
   readonly materials: Materials;
   readonly colours: SceneColours;
 }
 
-/** One carcass: its panels, gear, devices and hardware, each group where its mover stands. */
-const CarcassView = memo(({ stage, parts, catalog, materials, colours }: CarcassViewProps) => {
+/** What moves as one, panels, gear, devices and hardware, where its mover stands. */
+const RigidView = memo(({ stage, parts, catalog, materials, colours }: RigidViewProps) => {
   const gl = useThree((state) => state.gl);
   const groups = useMemo(() => buildSolids({ ...parts, catalog, triangulate }).map(loaded), [parts, catalog]);
   useEffect(() => {
@@ -62,15 +62,15 @@ const CarcassView = memo(({ stage, parts, catalog, materials, colours }: Carcass
   ));
 });
 
-type CabinetViewProps = Omit<CarcassViewProps, 'parts'>;
+type CabinetViewProps = Omit<RigidViewProps, 'parts'>;
 
-/** The whole cabinet; only the carcasses that an edit touches are made anew. */
+/** The whole cabinet; only what an edit touches is made anew. */
 export const CabinetView = (props: CabinetViewProps) => {
   const { fitOut, gear } = useEditorParts((editor) => ({
     fitOut: bayFitOut(editor.fitOut),
     gear: editor.history.design.gear,
   }));
   const partition = useMemo(createPartition, []);
-  const carcasses = useMemo(() => partition(fitOut, gear), [partition, fitOut, gear]);
-  return carcasses.map((parts) => <CarcassView key={parts.carcass ?? 'none'} {...props} parts={parts} />);
+  const rigid = useMemo(() => partition(fitOut, gear), [partition, fitOut, gear]);
+  return rigid.map((parts) => <RigidView key={`${parts.carcass} ${parts.mover}`} {...props} parts={parts} />);
 };

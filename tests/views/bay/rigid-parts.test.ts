@@ -4,7 +4,7 @@ import { boxShape } from '../../../src/bodies/index.ts';
 import type { NodeId } from '../../../src/design/index.ts';
 import type { FitOut } from '../../../src/fitout/index.ts';
 import { bayFitOut } from '../../../src/views/editor/bay/bay-fit-out.ts';
-import { createPartition } from '../../../src/views/editor/bay/solids/carcass-parts.ts';
+import { createPartition } from '../../../src/views/editor/bay/solids/rigid-parts.ts';
 import { NOTHING_SOLVED } from '../cabinet/solved-face.ts';
 
 const carcass = (id: string): FitOut['carcasses'][number] => ({
@@ -42,22 +42,40 @@ const fitOut: FitOut = {
 };
 
 describe('createPartition', () => {
-  test('every body belongs to its carcass, or to none', () => {
-    const parts = createPartition()(fitOut, []);
-    expect(parts.map(({ carcass: id, fitOut: own }) => [id, own.bodies.map((one) => one.id)])).toEqual([
-      [null, ['speaker']],
-      ['one', ['a']],
-      ['two', ['b']],
+  test('every body belongs to its carcass, or to none, and to what carries it', () => {
+    const drawer = { ...body('c', 'two'), mover: 'drawer' as NodeId };
+    const parts = createPartition()({ ...fitOut, bodies: [...fitOut.bodies, drawer] }, []);
+    expect(parts.map(({ carcass: id, mover, fitOut: own }) => [id, mover, own.bodies.map((one) => one.id)])).toEqual([
+      ['one', null, ['a']],
+      ['two', null, ['b']],
+      [null, null, ['speaker']],
+      ['two', 'drawer', ['c']],
     ]);
   });
 
-  test('a carcass in which nothing changed is the same object, the changed one is another', () => {
+  test('parts that hold the same are the same object, however often they are solved anew; others are not', () => {
     const partition = createPartition();
-    const [, one, two] = partition(fitOut, []);
-    const moved = { ...fitOut, bodies: fitOut.bodies.map((each) => (each.id === 'b' ? { ...each } : each)) };
-    const [, oneAgain, twoAgain] = partition(moved, []);
+    const [one, two] = partition(fitOut, []);
+    const anew = structuredClone(fitOut);
+    const moved = { ...anew, bodies: anew.bodies.map((each) => (each.id === 'b' ? { ...each, name: 'c' } : each)) };
+    const [oneAgain, twoAgain] = partition(moved, []);
     expect(oneAgain).toBe(one);
     expect(twoAgain).not.toBe(two);
+  });
+
+  test('what stands still in a carcass is made anew when the light in it changes, a drawer is not', () => {
+    const partition = createPartition();
+    const bodies = [...fitOut.bodies, { ...body('c', 'two'), mover: 'drawer' as NodeId }];
+    const of = (from: FitOut) =>
+      new Map(partition({ ...from, bodies }, []).map((parts) => [`${parts.carcass} ${parts.mover}`, parts]));
+    const before = of(fitOut);
+    const wider = {
+      ...fitOut,
+      carcasses: fitOut.carcasses.map((each) => ({ ...each, size: [200, 100, 100] as const })),
+    };
+    const after = of(wider);
+    expect(after.get('two null')).not.toBe(before.get('two null'));
+    expect(after.get('two drawer')).toBe(before.get('two drawer'));
   });
 });
 
