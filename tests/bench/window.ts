@@ -60,7 +60,9 @@ try {
   await page.mouse.up();
   const [first = 0, ...warm] = laps;
   const middle = warm.sort((a, b) => a - b)[Math.floor(warm.length / 2)] ?? 0;
-  console.log(`a step of dragging a divider: ${middle.toFixed(1)} ms of script, ${first.toFixed(1)} ms in the first lap`);
+  console.log(
+    `a step of dragging a divider: ${middle.toFixed(1)} ms of script, ${first.toFixed(1)} ms in the first lap`,
+  );
 } finally {
   await stand.close();
 }
