@@ -1,3 +1,4 @@
+import { Suspense } from 'react';
 import { type Fitting, findOpening, nameOpening, type Opening, type SizeRule } from '../../../../../design/index.ts';
 import type { FittingFormProps } from '../../../fittings/fitting-view.ts';
 import { FITTING_VIEWS } from '../../../fittings/index.ts';
@@ -88,7 +89,11 @@ const LeastRoom = ({ id }: { readonly id: string }) => {
 const FittingForm = ({ opening, fitting }: FittingFormProps<Fitting>) => {
   // Each form takes its own kind; which one is settled by the same word that chose the form.
   const Form = FITTING_VIEWS[fitting.kind].Form as (props: FittingFormProps<Fitting>) => React.ReactNode;
-  return <Form opening={opening} fitting={fitting} />;
+  return (
+    <Suspense fallback={null}>
+      <Form opening={opening} fitting={fitting} />
+    </Suspense>
+  );
 };
 
 /** An opening: what it is called, how it is measured, what is in it. */
