@@ -53,8 +53,8 @@ describe('the editor as the bay sees it', () => {
     expect(seen).toEqual(['a', 'b']);
   });
 
-  it('waits twice as long as a picture took, then shows the newest', () => {
-    const { editor, seen, draw, wait } = bench(30);
+  it('waits twice as long as a picture was late, then shows the newest', () => {
+    const { editor, seen, draw, wait } = bench(64);
     editor.getState().beginGesture();
     seen.length = 0;
     call(editor, 'a');
@@ -63,8 +63,19 @@ describe('the editor as the bay sees it', () => {
     call(editor, 'c');
     wait(59);
     expect(new Set(seen)).toEqual(new Set(['a']));
-    wait(1); // 30 × (3 − 1) = 60
+    wait(1); // (64 − 34) × 2 = 60
     expect(seen.at(-1)).toBe('c');
+  });
+
+  it('follows every step where pictures come in time', () => {
+    const { editor, seen, draw, wait } = bench(30);
+    editor.getState().beginGesture();
+    for (const title of ['a', 'b', 'c']) {
+      call(editor, title);
+      draw();
+      wait(0);
+      expect(seen.at(-1)).toBe(title);
+    }
   });
 
   it('shows the end of a gesture at once, however slow the machine', () => {

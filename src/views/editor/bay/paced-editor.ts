@@ -1,13 +1,15 @@
 import type { Editor, EditorStore } from '../state/store.ts';
 
-/** The share of the page's time that the bay may take while a hand draws on a sheet. */
-const BAY_SHARE = 1 / 3;
+/** A picture that is on the screen within two frames costs nobody anything. */
+const IN_TIME_MS = 34;
+/** How much longer than it was late a picture leaves the sheet alone. */
+const LEFT_ALONE = 2;
 /** However slow the machine, the bay follows the hand so often. */
 const LONGEST_WAIT_MS = 400;
 
 export interface PacedInput {
   readonly now: () => number;
-  /** Runs it once what was shown has been drawn and the page has time again. */
+  /** Runs it once what was shown is on the screen and the page may draw again. */
   readonly whenDrawn: (run: () => void) => void;
   /** Runs it after so many milliseconds; gives what calls it off. */
   readonly later: (run: () => void, ms: number) => () => void;
@@ -15,7 +17,8 @@ export interface PacedInput {
 
 export const PAGE_PACE: PacedInput = {
   now: () => performance.now(),
-  whenDrawn: (run) => requestAnimationFrame(() => setTimeout(run)),
+  // The first frame draws it; the second is held up for as long as the graphics card is busy with it.
+  whenDrawn: (run) => requestAnimationFrame(() => requestAnimationFrame(run)),
   later: (run, ms) => {
     const timer = setTimeout(run, ms);
     return () => clearTimeout(timer);
@@ -24,8 +27,8 @@ export const PAGE_PACE: PacedInput = {
 
 /**
  * The editor as the bay sees it. During a gesture on a sheet a picture costs more than the edit itself, so the bay then
- * follows at its own pace: after a picture that took t it leaves the sheet 2 t before the next, and the last state is
- * always shown. Outside of a gesture, and for everything but the design, it hears of changes at once.
+ * follows at its own pace: after a picture that came late it leaves the sheet twice as long to itself, and the last state
+ * is always shown. Outside of a gesture, and for everything but the design, it hears of changes at once.
  */
 export const pacedEditor = (editor: EditorStore, { now, whenDrawn, later }: PacedInput): EditorStore => {
   let shown: Editor = editor.getState();
@@ -45,7 +48,7 @@ export const pacedEditor = (editor: EditorStore, { now, whenDrawn, later }: Pace
         resting = false;
         hear(editor.getState());
       },
-      Math.min(LONGEST_WAIT_MS, (now() - began) * (1 / BAY_SHARE - 1)),
+      Math.min(LONGEST_WAIT_MS, Math.max(0, now() - began - IN_TIME_MS) * LEFT_ALONE),
     );
   };
   const hear = (state: Editor): void => {
