@@ -38,6 +38,18 @@ export interface HoleWish {
   readonly why: string;
 }
 
+/** An opening wanted right through a board: the box that it takes out of it, in carcass coordinates. */
+export interface CutoutWish {
+  readonly board: PartId;
+  /** The node that wants it, where a problem with it is told. */
+  readonly origin: NodeId;
+  readonly box: Box;
+  /** Round ones touch the box on all sides. */
+  readonly shape: 'rectangle' | 'circle';
+  readonly cornerRadius: number;
+  readonly why: string;
+}
+
 export const boardAcross = (board: Board): Direction => third(board.face, board.along);
 
 /** Length (panel x), width (panel y) and thickness (panel z). */
@@ -61,6 +73,15 @@ export const boardPose = (board: Board): Pose => {
 export const inPanel = (board: Board, box: Box): Box => {
   const back = inverse(boardPose(board));
   const [a, b] = [placed(back, box.min), placed(back, box.max)];
+  const low = (axis: Axis): number => Math.min(a[axis], b[axis]);
+  const high = (axis: Axis): number => Math.max(a[axis], b[axis]);
+  return { min: [low(0), low(1), low(2)], max: [high(0), high(1), high(2)] };
+};
+
+/** A box of panel coordinates in carcass coordinates. */
+export const inCarcass = (board: Board, box: Box): Box => {
+  const pose = boardPose(board);
+  const [a, b] = [placed(pose, box.min), placed(pose, box.max)];
   const low = (axis: Axis): number => Math.min(a[axis], b[axis]);
   const high = (axis: Axis): number => Math.max(a[axis], b[axis]);
   return { min: [low(0), low(1), low(2)], max: [high(0), high(1), high(2)] };

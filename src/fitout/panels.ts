@@ -1,24 +1,37 @@
 import { placed, ROUNDING_MM } from '../base/index.ts';
 import { boxShape } from '../bodies/index.ts';
 import type { NodeId } from '../design/index.ts';
-import { type Board, boardBands, boardPose, boardSize, type HoleWish, holeInPanel } from './board.ts';
+import { type Board, boardBands, boardPose, boardSize, type HoleWish, holeInPanel, inCarcass } from './board.ts';
 import type { CarcassContext } from './context.ts';
+import { type BoardCutouts, cutoutsIn } from './cutouts.ts';
 import { servesBothHands } from './hand.ts';
 import { sheetMassKg, sheetSigmaShare } from './masses.ts';
 import type { Body, FitProblem, MassItem, Panel, PanelCut, PartId } from './parts.ts';
+import { piecesAround } from './pieces-around.ts';
 import { badJoint, mmWords } from './problem.ts';
 import { type NetSolid, netSolid, recessesOf } from './recesses.ts';
 import type { AssemblyBoards, FittingParts } from './solved.ts';
 
-export const panelBody = (panel: Panel, board: Board): Body => ({
-  id: panel.id,
-  origin: panel.origin,
-  carcass: panel.carcass,
-  kind: 'panel',
-  name: panel.name,
-  shape: boxShape(board.box),
-  mover: panel.mover,
-});
+interface Made {
+  readonly panel: Panel;
+  readonly net: NetSolid;
+  readonly cutouts: BoardCutouts;
+}
+
+/** What is wished for in the boards of a carcass. */
+type Wishes = Pick<FittingParts, 'holes' | 'cutouts'>;
+
+/** The body of a panel; one that is cut right through is several, around the rectangles that its cut-outs touch. */
+const panelBodies = ({ panel, cutouts }: Made, board: Board): readonly Body[] => {
+  const { id, origin, carcass, name, mover, thickness } = panel;
+  const common = { origin, carcass, kind: 'panel', name, mover } as const;
+  if (cutouts.through.length === 0) return [{ ...common, id, shape: boxShape(board.box) }];
+  return piecesAround(panel.length, panel.width, cutouts.through).map(({ from, to }, i) => ({
+    ...common,
+    id: i === 0 ? id : `${id}/piece-${i + 1}`,
+    shape: boxShape(inCarcass(board, { min: [...from, 0], max: [...to, thickness] })),
+  }));
+};
 
 /** Holes wished for in a board, in panel coordinates; a hole outside the panel is left out. */
 const holesIn = (board: Board, wishes: readonly HoleWish[]): readonly PanelCut[] => {
@@ -32,23 +45,19 @@ const holesIn = (board: Board, wishes: readonly HoleWish[]): readonly PanelCut[]
   });
 };
 
-interface Made {
-  readonly panel: Panel;
-  readonly net: NetSolid;
-}
-
 const madePanel = (
   boards: readonly Board[],
   index: number,
   board: Board,
-  wishes: readonly HoleWish[],
+  wishes: Wishes,
   place: { readonly carcass: NodeId; readonly mover: PartId | null },
 ): Made => {
   const [length, width, thickness] = boardSize(board);
   const recesses = recessesOf(boards, index);
-  const cuts = [...recesses, ...holesIn(board, wishes)];
+  const cutouts = cutoutsIn(board, wishes.cutouts, recesses);
+  const cuts = [...recesses, ...holesIn(board, wishes.holes), ...cutouts.cuts];
   const bands = boardBands(board);
-  const net = netSolid([length, width, thickness], recesses);
+  const net = netSolid([length, width, thickness], recesses, cutouts.through);
   const panel: Panel = {
     id: board.id,
     origin: board.origin,
@@ -69,7 +78,7 @@ const madePanel = (
     volumeMm3: net.volumeMm3,
     massKg: sheetMassKg(net.volumeMm3, board.material),
   };
-  return { panel, net };
+  return { panel, net, cutouts };
 };
 
 /** Dados and grooves must leave the least web of the house rules; end rabbets are judged by their share elsewhere. */
@@ -83,7 +92,7 @@ const thinWeb = (board: Board, { panel, net }: Made, least: number): readonly Fi
 /** The panels of one assembly, each recessed for what stands in it, with bodies and masses. */
 export const panelsOf = (
   { boards, mover }: AssemblyBoards,
-  wishes: readonly HoleWish[],
+  wishes: Wishes,
   context: CarcassContext,
 ): Pick<FittingParts, 'panels' | 'bodies' | 'masses' | 'problems'> => {
   const carcass = context.carcass.id;
@@ -91,7 +100,7 @@ export const panelsOf = (
   const made = boards.map((board, i) => ({ board, made: madePanel(boards, i, board, wishes, { carcass, mover }) }));
   return {
     panels: made.map(({ made: { panel } }) => panel),
-    bodies: made.map(({ board, made: { panel } }) => panelBody(panel, board)),
+    bodies: made.flatMap(({ board, made: each }) => panelBodies(each, board)),
     masses: made.map(
       ({ board, made: { panel, net } }): MassItem => ({
         id: panel.id,
@@ -105,6 +114,6 @@ export const panelsOf = (
         mover,
       }),
     ),
-    problems: made.flatMap(({ board, made: each }) => thinWeb(board, each, web)),
+    problems: made.flatMap(({ board, made: each }) => [...thinWeb(board, each, web), ...each.cutouts.problems]),
   };
 };

@@ -37,6 +37,15 @@ interface Cell {
   readonly to: Vec2;
   readonly depthA: number;
   readonly depthB: number;
+  /** Cut right through, whatever else is taken there. */
+  readonly through: boolean;
+}
+
+/** A rectangle cut right through a panel, and how much of it (mm²) its rounded corners leave standing. */
+export interface Through {
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly leftAreaMm2: number;
 }
 
 const deepest = (recesses: readonly Recess[], face: PanelFace): number =>
@@ -46,18 +55,26 @@ const deepest = (recesses: readonly Recess[], face: PanelFace): number =>
  * The face of a panel cut into cells along the ends of all recesses, with what is taken from each. Recesses that
  * overlap on one face count once, at the greater depth. Cells without a recess are left out.
  */
-const recessCells = (recesses: readonly Recess[]): readonly Cell[] => {
-  const xs = ends(recesses.flatMap(({ from, to }) => [from[0], to[0]]));
+const recessCells = (recesses: readonly Recess[], holes: readonly Through[]): readonly Cell[] => {
+  const all = [...recesses, ...holes];
+  const xs = ends(all.flatMap(({ from, to }) => [from[0], to[0]]));
   const cells: Cell[] = [];
   xs.slice(0, -1).forEach((left, i) => {
     const right = xs[i + 1] ?? left;
-    const inColumn = recesses.filter(({ from, to }) => from[0] <= left && to[0] >= right);
+    const inColumn = all.filter(({ from, to }) => from[0] <= left && to[0] >= right);
     const ys = ends(inColumn.flatMap(({ from, to }) => [from[1], to[1]]));
     ys.slice(0, -1).forEach((low, j) => {
       const high = ys[j + 1] ?? low;
       const here = inColumn.filter(({ from, to }) => from[1] <= low && to[1] >= high);
-      if (here.length > 0)
-        cells.push({ from: [left, low], to: [right, high], depthA: deepest(here, 'a'), depthB: deepest(here, 'b') });
+      if (here.length === 0) return;
+      const cut = here.filter((each) => 'kind' in each);
+      cells.push({
+        from: [left, low],
+        to: [right, high],
+        depthA: deepest(cut, 'a'),
+        depthB: deepest(cut, 'b'),
+        through: cut.length < here.length,
+      });
     });
   });
   return cells;
@@ -69,9 +86,10 @@ interface Taken {
   readonly middle: Vec3;
 }
 
-const takenFrom = ({ from, to, depthA, depthB }: Cell, thickness: number): readonly Taken[] => {
+const takenFrom = ({ from, to, depthA, depthB, through }: Cell, thickness: number): readonly Taken[] => {
   const area = (to[0] - from[0]) * (to[1] - from[1]);
   const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  if (through) return [{ volume: area * thickness, middle: [x, y, thickness / 2] }];
   return [
     { volume: area * depthA, middle: [x, y, thickness - depthA / 2] },
     { volume: area * depthB, middle: [x, y, depthB / 2] },
@@ -82,14 +100,30 @@ export interface NetSolid {
   readonly volumeMm3: number;
   /** Centre of volume in panel coordinates. */
   readonly centre: Vec3;
-  /** The least thickness left anywhere. */
+  /** The least thickness left anywhere but where it is cut right through. */
   readonly web: number;
 }
 
-/** A rectangle of length × width × thickness less the union of its recesses; exact, holes not taken off. */
-export const netSolid = ([length, width, thickness]: Vec3, recesses: readonly Recess[]): NetSolid => {
-  const cells = recessCells(recesses);
-  const taken = cells.flatMap((cell) => takenFrom(cell, thickness));
+/** Corners that a rounded cut-out leaves standing, as wood to be given back at its middle. */
+const givenBack = ({ from, to, leftAreaMm2 }: Through, thickness: number): Taken => ({
+  volume: -leftAreaMm2 * thickness,
+  middle: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2, thickness / 2],
+});
+
+/**
+ * A rectangle of length × width × thickness less the union of its recesses and of what is cut right through; exact
+ * where no rounded corner lies in a recess. Screw holes are not taken off.
+ */
+export const netSolid = (
+  [length, width, thickness]: Vec3,
+  recesses: readonly Recess[],
+  holes: readonly Through[] = [],
+): NetSolid => {
+  const cells = recessCells(recesses, holes);
+  const taken = [
+    ...cells.flatMap((cell) => takenFrom(cell, thickness)),
+    ...holes.map((hole) => givenBack(hole, thickness)),
+  ];
   const whole = length * width * thickness;
   const volumeMm3 = taken.reduce((left, { volume }) => left - volume, whole);
   const moment = (axis: 0 | 1 | 2, full: number): number =>
@@ -97,6 +131,9 @@ export const netSolid = ([length, width, thickness]: Vec3, recesses: readonly Re
   return {
     volumeMm3,
     centre: [moment(0, length), moment(1, width), moment(2, thickness)],
-    web: cells.reduce((web, { depthA, depthB }) => Math.min(web, thickness - depthA - depthB), thickness),
+    web: cells.reduce(
+      (web, { depthA, depthB, through }) => (through ? web : Math.min(web, thickness - depthA - depthB)),
+      thickness,
+    ),
   };
 };

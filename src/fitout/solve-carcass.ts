@@ -85,7 +85,7 @@ const solveInside = (context: CarcassContext): Inside => {
   const shellBoards: AssemblyBoards = { assembly: carcass.id, mover: null, boards: shell.boards };
   const made = assembled([shellBoards, ...rooms.assemblies]).map((assembly) => ({
     assembly,
-    ...panelsOf(assembly, rooms.holes, context),
+    ...panelsOf(assembly, rooms, context),
   }));
   const problems = [...stock.problems, ...shell.problems, ...noInside(carcass, shell)];
   const parts = together([{ problems }, rooms, ...made, ...made.map((each) => allowancesOf(context, each))]);

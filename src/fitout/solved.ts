@@ -1,7 +1,7 @@
 import type { Box } from '../base/index.ts';
 import type { Material } from '../catalog/index.ts';
 import type { NodeId, Opening } from '../design/index.ts';
-import type { Board, HoleWish } from './board.ts';
+import type { Board, CutoutWish, HoleWish } from './board.ts';
 import type { Body, FitProblem, GearRoom, HardwareUse, MassItem, Mover, Panel, PartId, PlacedDevice } from './parts.ts';
 
 /** A board that bounds an opening, and how deep other boards are housed in it; zero where they only butt. */
@@ -52,6 +52,7 @@ export interface AssemblyBoards {
 export interface FittingParts {
   readonly assemblies: readonly AssemblyBoards[];
   readonly holes: readonly HoleWish[];
+  readonly cutouts: readonly CutoutWish[];
   /** Panels that do not stand square in the carcass, finished. */
   readonly panels: readonly Panel[];
   readonly bodies: readonly Body[];
@@ -67,6 +68,7 @@ export interface FittingParts {
 export const NO_PARTS: FittingParts = {
   assemblies: [],
   holes: [],
+  cutouts: [],
   panels: [],
   bodies: [],
   movers: [],
@@ -82,6 +84,7 @@ export const NO_PARTS: FittingParts = {
 export const together = (list: readonly Partial<FittingParts>[]): FittingParts => ({
   assemblies: list.flatMap((parts) => parts.assemblies ?? []),
   holes: list.flatMap((parts) => parts.holes ?? []),
+  cutouts: list.flatMap((parts) => parts.cutouts ?? []),
   panels: list.flatMap((parts) => parts.panels ?? []),
   bodies: list.flatMap((parts) => parts.bodies ?? []),
   movers: list.flatMap((parts) => parts.movers ?? []),
