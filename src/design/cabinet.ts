@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { anchorsSchema } from './anchors.ts';
 import type { Fitting } from './fittings/index.ts';
 import { fittingSchema } from './fittings/index.ts';
 import {
@@ -109,6 +110,8 @@ const carcassSchema = z.strictObject({
   joints: jointsSchema,
   /** Edge band on the front edges, or null for a bare edge. */
   edgeBand: catalogIdSchema.nullable().default(null),
+  /** What holds it to the vehicle, or to the carcass that it stands on. */
+  anchors: anchorsSchema,
   opening: openingSchema,
 });
 export type Carcass = DeepReadonly<Omit<z.infer<typeof carcassSchema>, 'opening'>> & { readonly opening: Opening };

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { type HoldSet, holdToSchema } from './anchors.ts';
 import { type Cabinet, cabinetSchema } from './cabinet.ts';
 import { type Gear, gearListSchema, type Mount, mountsSchema } from './gear.ts';
 import { type DeepReadonly, nameSchema, textSchema } from './parts.ts';
@@ -39,6 +40,8 @@ export const designSchema = z.strictObject({
   cabinet: cabinetSchema,
   gear: gearListSchema,
   mounts: mountsSchema.default([]),
+  /** The load sets that everything fastened is held against. */
+  holdTo: holdToSchema,
   houseRules: z.array(houseRuleChangeSchema).max(500).default([]),
   accepted: z.array(acceptedSchema).max(2000).default([]),
   notes: textSchema.default(''),
@@ -56,6 +59,7 @@ export interface Design {
   readonly cabinet: Cabinet;
   readonly gear: readonly Gear[];
   readonly mounts: readonly Mount[];
+  readonly holdTo: readonly HoldSet[];
   readonly houseRules: readonly HouseRuleChange[];
   readonly accepted: readonly Accepted[];
   readonly notes: string;

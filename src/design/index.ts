@@ -1,6 +1,7 @@
 // takes: text
 // gives: the design document: schema, reading with placed problems, printing, edits, ids, migrations
 // knows: what the user said: the only thing saved and undone
+export * from './anchors.ts';
 export * from './cabinet.ts';
 export * from './design.ts';
 export * from './edits/index.ts';

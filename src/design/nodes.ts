@@ -59,6 +59,7 @@ export const NODE_KINDS = [
   'closure',
   'zone',
   'carcass',
+  'anchor',
   'opening',
   'device',
   'gear',
@@ -111,6 +112,7 @@ export const designNodes = (design: Design): readonly DesignNode[] => {
   design.cabinet.carcasses.forEach((carcass, i) => {
     const path = ['cabinet', 'carcasses', i];
     nodes.push({ id: carcass.id, kind: 'carcass', name: carcass.name, path });
+    list('anchor', [...path, 'anchors'], carcass.anchors);
     openingNodes(carcass.opening, [...path, 'opening'], nodes);
   });
   list('gear', ['gear'], design.gear);

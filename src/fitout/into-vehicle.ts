@@ -10,7 +10,10 @@ const motionAt = (motion: Motion, pose: Pose): Motion =>
 
 /** Parts of a carcass carried from carcass coordinates to the vehicle. */
 export const intoVehicle = <
-  P extends Pick<FittingParts, 'panels' | 'bodies' | 'movers' | 'masses' | 'hardware' | 'devices' | 'rooms'>,
+  P extends Pick<
+    FittingParts,
+    'panels' | 'bodies' | 'movers' | 'masses' | 'hardware' | 'devices' | 'rooms' | 'anchors'
+  >,
 >(
   parts: P,
   pose: Pose,
@@ -22,5 +25,10 @@ export const intoVehicle = <
   masses: parts.masses.map((item) => ({ ...item, at: placed(pose, item.at) })),
   hardware: parts.hardware.map((use) => ({ ...use, at: use.at === null ? null : placed(pose, use.at) })),
   devices: parts.devices.map((device) => ({ ...device, at: placed(pose, device.at) })),
+  anchors: parts.anchors.map((anchor) => ({
+    ...anchor,
+    at: placed(pose, anchor.at),
+    into: turned(pose, anchor.into),
+  })),
   rooms: parts.rooms.map((room) => ({ ...room, pose: after(pose, room.pose) })),
 });

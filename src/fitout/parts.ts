@@ -183,6 +183,28 @@ export interface PlacedDevice {
   readonly mover: PartId | null;
 }
 
+/** An anchor in its place: where a panel meets the vehicle, and what lies between head and nut. */
+export interface PlacedAnchor {
+  readonly id: NodeId;
+  readonly carcass: NodeId;
+  readonly on: 'floor' | 'wall';
+  /** On the outer face of the panel. */
+  readonly at: Vec3;
+  /** Out of the carcass into the vehicle, of length 1. */
+  readonly into: Vec3;
+  readonly panel: PartId;
+  /** Least distance of the bolt's middle to an edge of the panel; negative outside it. */
+  readonly edgeMm: number;
+  /** What is left of the panel under the head (mm). */
+  readonly gripMm: number;
+  readonly bolt: string;
+  readonly insert: string | null;
+  readonly washer: string | null;
+  readonly plate: string | null;
+  readonly plateBonded: boolean;
+  readonly bracket: string | null;
+}
+
 /** Gear in its place: its box in room coordinates, for the check against the room, and its name for people. */
 export interface PlacedGear {
   readonly gear: NodeId;
@@ -225,5 +247,6 @@ export type FitOut = DeepReadonly<{
   devices: PlacedDevice[];
   rooms: GearRoom[];
   gear: PlacedGear[];
+  anchors: PlacedAnchor[];
   problems: FitProblem[];
 }>;

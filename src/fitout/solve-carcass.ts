@@ -2,6 +2,7 @@ import { groupBy, type Vec3 } from '../base/index.ts';
 import type { Catalog, HouseRules } from '../catalog/index.ts';
 import type { Carcass, Gear, NodeId } from '../design/index.ts';
 import { allowancesOf, cableOf } from './allowances.ts';
+import { anchorParts } from './anchors.ts';
 import { AXES } from './axes.ts';
 import { type CarcassShell, carcassShell } from './carcass-boards.ts';
 import type { CarcassContext } from './context.ts';
@@ -82,13 +83,15 @@ const solveInside = (context: CarcassContext): Inside => {
   const stock = stockOf(catalog, carcass.material, carcass.id);
   const root = rootRoom(context, shell);
   const rooms = root ? solveRooms(root, context) : { ...NO_PARTS, openings: [] };
+  const anchors = anchorParts(context, shell.boards);
+  const holes = [...rooms.holes, ...anchors.holes];
   const shellBoards: AssemblyBoards = { assembly: carcass.id, mover: null, boards: shell.boards };
   const made = assembled([shellBoards, ...rooms.assemblies]).map((assembly) => ({
     assembly,
-    ...panelsOf(assembly, rooms, context),
+    ...panelsOf(assembly, { ...rooms, holes }, context),
   }));
   const problems = [...stock.problems, ...shell.problems, ...noInside(carcass, shell)];
-  const parts = together([{ problems }, rooms, ...made, ...made.map((each) => allowancesOf(context, each))]);
+  const parts = together([{ problems }, rooms, anchors, ...made, ...made.map((each) => allowancesOf(context, each))]);
   return { parts: together([parts, cableOf(context, parts.masses)]), openings: rooms.openings };
 };
 
@@ -100,7 +103,7 @@ export const solveCarcass = (order: CarcassOrder, catalog: Catalog): FitOut => {
   const { parts, openings } = solveInside(context);
   const gear = placeGear(order.gear, id, parts.rooms, openings);
   const bodies = [...parts.bodies, ...gear.bodies];
-  const { panels, movers, masses, hardware, devices, rooms, ...rest } = intoVehicle(
+  const { panels, movers, masses, hardware, devices, rooms, anchors, ...rest } = intoVehicle(
     { ...parts, bodies, masses: [...parts.masses, ...gear.masses] },
     pose,
   );
@@ -116,6 +119,7 @@ export const solveCarcass = (order: CarcassOrder, catalog: Catalog): FitOut => {
     devices,
     rooms,
     gear: gear.gear,
+    anchors,
     problems: [...rest.problems, ...gear.problems],
   };
 };

@@ -54,6 +54,7 @@ const joined = (parts: readonly FitOut[]): Omit<FitOut, 'problems'> => ({
   devices: parts.flatMap(({ devices }) => devices),
   rooms: parts.flatMap(({ rooms }) => rooms),
   gear: parts.flatMap(({ gear }) => gear),
+  anchors: parts.flatMap(({ anchors }) => anchors),
 });
 
 /**

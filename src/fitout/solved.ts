@@ -2,7 +2,18 @@ import type { Box } from '../base/index.ts';
 import type { Material } from '../catalog/index.ts';
 import type { NodeId, Opening } from '../design/index.ts';
 import type { Board, CutoutWish, HoleWish } from './board.ts';
-import type { Body, FitProblem, GearRoom, HardwareUse, MassItem, Mover, Panel, PartId, PlacedDevice } from './parts.ts';
+import type {
+  Body,
+  FitProblem,
+  GearRoom,
+  HardwareUse,
+  MassItem,
+  Mover,
+  Panel,
+  PartId,
+  PlacedAnchor,
+  PlacedDevice,
+} from './parts.ts';
 
 /** A board that bounds an opening, and how deep other boards are housed in it; zero where they only butt. */
 export interface Wall {
@@ -61,6 +72,7 @@ export interface FittingParts {
   readonly hardware: readonly HardwareUse[];
   readonly devices: readonly PlacedDevice[];
   readonly rooms: readonly GearRoom[];
+  readonly anchors: readonly PlacedAnchor[];
   readonly inner: readonly Room[];
   readonly problems: readonly FitProblem[];
 }
@@ -76,6 +88,7 @@ export const NO_PARTS: FittingParts = {
   hardware: [],
   devices: [],
   rooms: [],
+  anchors: [],
   inner: [],
   problems: [],
 };
@@ -92,6 +105,7 @@ export const together = (list: readonly Partial<FittingParts>[]): FittingParts =
   hardware: list.flatMap((parts) => parts.hardware ?? []),
   devices: list.flatMap((parts) => parts.devices ?? []),
   rooms: list.flatMap((parts) => parts.rooms ?? []),
+  anchors: list.flatMap((parts) => parts.anchors ?? []),
   inner: list.flatMap((parts) => parts.inner ?? []),
   problems: list.flatMap((parts) => parts.problems ?? []),
 });

@@ -2,6 +2,7 @@ import type { Catalog, HouseRules } from '../catalog/index.ts';
 import type { Design } from '../design/index.ts';
 import { type CargoSpace, gapHalfWidth } from '../envelope/index.ts';
 import type { FitOut } from '../fitout/index.ts';
+import { type CarcassHold, heldCarcasses, holdCarcass } from './hold/index.ts';
 import { loadingCases, type SolvedCase, solveCase } from './loads/index.ts';
 import { type BodyPair, closePairs } from './pairs.ts';
 import { type StandingBody, type StandingVehicle, standingBodies, standingVehicle } from './standing.ts';
@@ -22,6 +23,8 @@ export interface Job extends InspectionInput {
   /** Bodies of the cabinet that overlap, or stand closer to each other than any house rule asks. */
   readonly pairs: readonly BodyPair[];
   readonly cases: readonly SolvedCase[];
+  /** Every carcass thrown each way of the load sets that the design is held to. */
+  readonly holds: readonly CarcassHold[];
   /** Half width at 95 % of a gap between the cabinet and what is known worst of the skin; 0 without a space. */
   readonly gapUncertainty: number;
 }
@@ -30,10 +33,12 @@ export const makeJob = (input: InspectionInput): Job => {
   const { design, space, fitout, rules } = input;
   const standing = standingBodies(fitout, space);
   const reach = Math.max(rules.value('gap-moving-parts'), rules.value('gap-between-carcasses'));
+  const vehicle = standingVehicle(space);
   return {
     ...input,
+    holds: heldCarcasses(input).map((carcass) => holdCarcass(input, carcass)),
     standing,
-    vehicle: standingVehicle(space),
+    vehicle,
     pairs: closePairs(standing, reach),
     cases: loadingCases(design, fitout, rules).flatMap((load) => {
       const solved = solveCase(design.vehicle, load);

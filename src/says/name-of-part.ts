@@ -74,6 +74,12 @@ const openingNames = (design: Design): ReadonlyMap<string, string> => {
   return names;
 };
 
+/** Anchors by their number in their carcass: `anchor 2 of left carcass`. */
+const anchorNames = (design: Design) =>
+  design.cabinet.carcasses.flatMap(({ id, name, anchors }) =>
+    anchors.map((anchor, i) => [anchor.id, `anchor ${i + 1} of ${name === '' ? id : name}`] as const),
+  );
+
 const listed = (items: readonly { readonly id: string; readonly name: string }[]) =>
   items.flatMap(({ id, name }) => (name === '' ? [] : [[id, name] as const]));
 
@@ -106,6 +112,7 @@ export const nameOfPart = (design: Design, fitout: FitOut | null): ((id: string)
     ...listed(survey.closures),
     ...listed(survey.zones),
     ...listed(design.mounts),
+    ...anchorNames(design),
     ...listed(design.gear),
     ...openings,
   ]);

@@ -34,6 +34,35 @@ const STANCE_WORDS: Readonly<Record<string, string>> = {
 
 const by = (facts: Facts, speech: Speech): string => speech.length(Math.abs(mm(facts)));
 
+/** Pieces that ways out fit, in the words of the shop. */
+const PIECE_WORDS: Readonly<Record<string, string>> = {
+  'backing-plate-50': 'plates 50 × 50 mm',
+  'backing-plate-80': 'plates 80 × 80 mm',
+  'bolt-m10x50': 'M10 bolts',
+  'bolt-m12x60': 'M12 bolts',
+  'latch-slam': 'a slam latch',
+  'latch-paddle': 'a paddle latch',
+  'latch-rotary': 'a rotary latch',
+  'latch-two-point-bar': 'a two-point latch with through bars',
+  'stop-angle-18': 'a pair of back stops',
+  'net-large': 'a large net',
+  'strap-ratchet-25': 'a ratchet strap',
+  'strap-quick-50': 'a 50 mm quick-release strap',
+};
+
+const piece = (facts: Facts): string => PIECE_WORDS[text(facts, 'item')] ?? text(facts, 'item');
+
+const fitAnchors: Readonly<Record<string, (facts: Facts, carcass: string) => string>> = {
+  through: (_facts, carcass) => `bolt ${carcass} through to nuts behind plates instead of inserts`,
+  plate: (facts, carcass) => `put ${piece(facts)} behind the anchors of ${carcass}`,
+  bond: (_facts, carcass) => `bond the plates behind the anchors of ${carcass} to the sheet`,
+  proud: (_facts, carcass) => `leave the bolt heads proud in ${carcass} and bond the plates behind the sheet`,
+  'proud-bolt': (facts, carcass) =>
+    `bolt ${carcass} down with ${piece(facts)}, heads proud, through plates bonded to the sheet`,
+  washer: (facts, carcass) => `put ${piece(facts)} under the heads in ${carcass}`,
+  bolt: (facts, carcass) => `bolt ${carcass} down with ${piece(facts)}`,
+};
+
 const WAYS: { readonly [Kind in WayKind]: SayWay } = {
   'move-gear': (facts, speech) =>
     text(facts, 'axis') === 'corner'
@@ -43,6 +72,15 @@ const WAYS: { readonly [Kind in WayKind]: SayWay } = {
     const stance = STANCE_WORDS[text(facts, 'stance')] ?? '';
     return `turn ${text(facts, 'gear')}: ${stance}, at ${text(facts, 'turnDeg')}°`;
   },
+  'fit-piece': (facts, speech) => `fit ${piece(facts)} to ${speech.name(text(facts, 'opening'))}`,
+  'fit-anchors': (facts, speech) =>
+    fitAnchors[text(facts, 'how')]?.(facts, speech.name(text(facts, 'carcass'))) ?? 'change the anchors',
+  'add-anchors': (facts, speech) =>
+    mm(facts) === 0
+      ? `bolt ${speech.name(text(facts, 'carcass'))} down at its ${text(facts, 'count')} corners`
+      : `add ${text(facts, 'count')} anchors to ${speech.name(text(facts, 'carcass'))}, ${speech.length(mm(facts))} from its face`,
+  'move-anchor': (facts, speech) =>
+    `move ${speech.name(text(facts, 'anchor'))} to ${speech.length(mm(facts))} from the face`,
   'let-slide-be-chosen': (facts, speech) =>
     `let the slide of ${speech.name(text(facts, 'opening'))} be chosen by load and depth`,
   'shorten-slide': (facts, speech) =>

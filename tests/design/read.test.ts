@@ -90,8 +90,8 @@ describe('readDesign', () => {
 
   it('finds ids used twice and gear that stands in no opening', () => {
     const twice = text((raw) => {
-      const { carcasses } = raw.cabinet as { carcasses: unknown[] };
-      carcasses.push(carcasses[0]);
+      const { carcasses } = raw.cabinet as { carcasses: object[] };
+      carcasses.push({ ...carcasses[0], anchors: [] });
     });
     expect(faults(twice)).toMatchObject([
       { at: 'cabinet.carcasses[1].id', code: 'duplicate-id', got: 'carcass-1' },

@@ -21,7 +21,7 @@ const box = (name: string, sizeMm: Gear['sizeMm']): Omit<Gear, 'id'> => ({
   name,
   kind: null,
   sizeMm,
-  massKg: 5,
+  massKg: 1,
   massFrom: 'measured',
   massSigmaKg: 0,
   needs: ['upright'],

@@ -97,6 +97,7 @@ export const fitOut = (parts: Partial<FitOut> = {}): FitOut => ({
   devices: [],
   rooms: [],
   gear: [],
+  anchors: [],
   problems: [],
   ...parts,
 });

@@ -165,6 +165,7 @@ describe('nameOfPart', () => {
         boxJoint: 'rabbet',
         front: 'inset',
         latch: null,
+      backStop: null,
         pull: null,
         inside,
       },
@@ -194,6 +195,7 @@ describe('nameOfPart', () => {
           backMaterial: 'm',
           joints: { corner: 'butt', dadoDepthMm: 0, back: { kind: 'none' } },
           edgeBand: null,
+          anchors: [],
           opening: divided(
             'opening-1',
             'columns',

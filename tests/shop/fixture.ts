@@ -156,6 +156,7 @@ export const emptyFitOut: FitOut = {
   devices: [],
   rooms: [],
   gear: [],
+  anchors: [],
   problems: [],
 };
 

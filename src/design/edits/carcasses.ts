@@ -1,3 +1,4 @@
+import { type Anchor, freshAnchors, freshFloorAnchor, freshWallAnchor } from '../anchors.ts';
 import type { Carcass } from '../cabinet.ts';
 import type { Design } from '../design.ts';
 import { freshIds, openingsFrom } from '../nodes.ts';
@@ -23,6 +24,7 @@ export const freshCarcass = (design: Design): Carcass => {
     backMaterial: 'birch-ply-6',
     joints: { corner: 'dado', dadoDepthMm: 6, back: { kind: 'groove', grooveDepthMm: 6, setbackMm: 12 } },
     edgeBand: null,
+    anchors: freshAnchors(newId),
     opening: { id: newId('opening'), name: '', content: { kind: 'empty' } },
   };
 };
@@ -60,13 +62,46 @@ export const removeCarcass = (design: Design, id: NodeId): Design => {
 /** A second carcass like the first, beside it on the vehicle's right, empty of gear. */
 export const duplicateCarcass = (design: Design, id: NodeId): { readonly design: Design; readonly id: NodeId } => {
   const carcass = itemOf(design.cabinet.carcasses, id, 'carcass');
-  const copyId = freshIds(design)('carcass');
+  const newId = freshIds(design);
+  const copyId = newId('carcass');
   const copy: Carcass = {
     ...carcass,
     id: copyId,
     name: `${carcass.name}, copy`,
     place: { ...carcass.place, y: { rule: 'beside', carcass: id, side: 'minus', gapMm: 3 } },
+    anchors: carcass.anchors.map((anchor) => ({ ...anchor, id: newId('anchor') })),
     opening: copyOpening(design, carcass.opening),
   };
   return { design: addCarcass(design, copy), id: copyId };
 };
+
+const withAnchors = (design: Design, id: NodeId, change: (anchors: readonly Anchor[]) => readonly Anchor[]): Design =>
+  changeCarcass(design, id, { anchors: change(itemOf(design.cabinet.carcasses, id, 'carcass').anchors) });
+
+/** Adds an anchor with a new id to a carcass: in the middle of the far end of its floor, or half way up its left side. */
+export const addAnchor = (
+  design: Design,
+  carcass: NodeId,
+  on: Anchor['on'],
+): { readonly design: Design; readonly id: NodeId } => {
+  const { size } = itemOf(design.cabinet.carcasses, carcass, 'carcass');
+  const id = freshIds(design)('anchor');
+  const floor = freshFloorAnchor(id, 'left', 'back');
+  const anchor: Anchor =
+    on === 'floor'
+      ? { ...floor, across: { from: 'left', mm: size.width / 2 } }
+      : freshWallAnchor(id, Math.round(size.height / 2));
+  return { design: withAnchors(design, carcass, (anchors) => [...anchors, anchor]), id };
+};
+
+export const changeAnchor = (design: Design, carcass: NodeId, anchor: Anchor): Design =>
+  withAnchors(design, carcass, (anchors) => {
+    itemOf(anchors, anchor.id, 'anchor');
+    return anchors.map((own) => (own.id === anchor.id ? anchor : own));
+  });
+
+export const removeAnchor = (design: Design, carcass: NodeId, id: NodeId): Design =>
+  withAnchors(design, carcass, (anchors) => {
+    itemOf(anchors, id, 'anchor');
+    return anchors.filter((own) => own.id !== id);
+  });

@@ -15,6 +15,8 @@ const shape = {
   boxJoint: z.enum(['rabbet', 'butt']).default('rabbet'),
   front: z.enum(['inset', 'overlay']).default('inset'),
   latch: catalogIdSchema.nullable().default(null),
+  /** A pair of stops behind it that take it when the vehicle is struck from the front, or null for the back panel alone. */
+  backStop: catalogIdSchema.nullable().default(null),
   pull: catalogIdSchema.nullable().default(null),
 };
 const bareSchema = z.strictObject(shape);
@@ -36,6 +38,7 @@ export const freshDrawer: FreshFitting<Drawer> = (newId) => ({
   boxJoint: 'rabbet',
   front: 'inset',
   latch: 'latch-slam',
+  backStop: null,
   pull: null,
   inside: { id: newId('opening'), name: '', content: { kind: 'empty' } },
 });

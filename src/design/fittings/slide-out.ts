@@ -13,6 +13,8 @@ const shape = {
   lipHeightMm: notNegativeMmSchema.default(60),
   lipMaterial: catalogIdSchema,
   latch: catalogIdSchema.nullable().default(null),
+  /** A pair of stops behind it that take it when the vehicle is struck from the front, or null for the back panel alone. */
+  backStop: catalogIdSchema.nullable().default(null),
 };
 const bareSchema = z.strictObject(shape);
 
@@ -31,5 +33,6 @@ export const freshSlideOut: FreshFitting<SlideOut> = (newId) => ({
   lipHeightMm: 60,
   lipMaterial: 'birch-ply-12',
   latch: 'latch-two-point-bar',
+  backStop: 'stop-angle-18',
   inside: { id: newId('opening'), name: '', content: { kind: 'empty' } },
 });

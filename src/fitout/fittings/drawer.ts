@@ -1,6 +1,7 @@
 import type { Box, Vec3 } from '../../base/index.ts';
 import type { FittingByKind, Opening } from '../../design/index.ts';
 import { RIGHT, TO_FACE } from '../axes.ts';
+import { backStops } from '../back-stop.ts';
 import type { Board } from '../board.ts';
 import type { CarcassContext } from '../context.ts';
 import { fastenersOf, hardwareOf, onFront, pieceOf, screwsAlong } from '../hardware.ts';
@@ -153,6 +154,7 @@ const solveDrawer = (fitting: Drawer, room: Room, context: CarcassContext): Fitt
     own,
     slideParts(context, { room, option, sides, mover }, thickness),
     frontHardware(fitting, room, front, context, mover),
+    backStops(context, room, outside, fitting.backStop),
     fasteners(room, outside, context, mover),
   ]);
 };

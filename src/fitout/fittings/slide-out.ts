@@ -1,5 +1,6 @@
 import type { Box, Vec3 } from '../../base/index.ts';
 import type { FittingByKind, Opening } from '../../design/index.ts';
+import { backStops } from '../back-stop.ts';
 import type { CarcassContext } from '../context.ts';
 import { fastenersOf, hardwareOf, onFront, pieceOf, screwsAlong } from '../hardware.ts';
 import type { PartId } from '../parts.ts';
@@ -150,6 +151,7 @@ const solveSlideOut = (fitting: SlideOut, room: Room, context: CarcassContext): 
     own,
     slideParts(context, { room, option, sides, mover }, thickness),
     latchParts(fitting, room, outside, make, context, mover),
+    backStops(context, room, outside, fitting.backStop),
     fasteners(tray, room, context, mover),
   ]);
 };

@@ -1,6 +1,7 @@
 import type { Job } from '../job.ts';
 import { RULE_IDS, type RuleId } from '../rule-ids.ts';
 import type { Verdict } from '../verdict.ts';
+import { anchorCount, anchorEdge, anchorHold, anchorNoHole, holdUnknown } from './anchors.ts';
 import { frontShare, frontUnload, sideToSide, stability, stabilityLoss } from './balance.ts';
 import { bodyBody } from './body-body.ts';
 import { bodyInSpace } from './body-in-space.ts';
@@ -10,14 +11,17 @@ import { cabinetSolves } from './cabinet-solves.ts';
 import { carcassGap } from './carcass-gap.ts';
 import { disclosure } from './disclosure.ts';
 import { figuresMissing } from './figures-missing.ts';
+import { gearHold, gearNeedsBracket } from './gear-hold.ts';
 import { gearInRoom } from './gear-in-room.ts';
 import { gearUnplaced } from './gear-unplaced.ts';
 import { hatchClosed } from './hatch-closed.ts';
+import { backStop, latchHold } from './latches.ts';
 import { moverTravel } from './mover-travel.ts';
 import { movingGap } from './moving-gap.ts';
 import { partTooBig, partTooSmall } from './part-size.ts';
 import { frontAxle, payload, rearAxle } from './ratings.ts';
 import { ratingsContradict } from './ratings-contradict.ts';
+import { seatBackLoad } from './seat-back.ts';
 import { surveyClosureError, surveyMisread, surveySingleReading } from './survey-readings.ts';
 import { spaceMissing, startValues } from './survey-state.ts';
 
@@ -53,6 +57,16 @@ export const RULES: { readonly [Id in RuleId]: Rule } = {
   'stability-loss': stabilityLoss,
   'figures-missing': figuresMissing,
   disclosure,
+  'anchor-count': anchorCount,
+  'anchor-hold': anchorHold,
+  'anchor-edge': anchorEdge,
+  'anchor-no-hole': anchorNoHole,
+  'hold-unknown': holdUnknown,
+  'latch-hold': latchHold,
+  'back-stop': backStop,
+  'gear-hold': gearHold,
+  'gear-needs-bracket': gearNeedsBracket,
+  'seat-back-load': seatBackLoad,
   'part-too-small': partTooSmall,
   'part-too-big': partTooBig,
 };

@@ -6,6 +6,10 @@ import type { Finding, FindingFacts } from '../finding.ts';
 export const WAY_KINDS = [
   'move-gear',
   'turn-gear',
+  'fit-piece',
+  'fit-anchors',
+  'add-anchors',
+  'move-anchor',
   'let-slide-be-chosen',
   'share-part',
   'shorten-slide',

@@ -2,6 +2,7 @@ import type { RuleId } from '../rule-ids.ts';
 import { NO_WAY, type WayFinder } from './candidate.ts';
 import { carcassWays, twoCarcassWays } from './carcass-ways.ts';
 import { gearWays, roomWays, secondGearWays } from './gear-ways.ts';
+import { anchorCountWays, anchorPlaceWays, anchorWays, backStopWays, gearHoldWays, latchWays } from './hold-ways.ts';
 import { largerRoomWays, solvingWays } from './opening-ways.ts';
 import { shorterSlideWays } from './travel-ways.ts';
 
@@ -41,6 +42,16 @@ export const WAYS: { readonly [Id in RuleId]: WayFinder } = {
   'stability-loss': NO_WAY,
   'figures-missing': NO_WAY,
   disclosure: NO_WAY,
+  'anchor-count': anchorCountWays,
+  'anchor-hold': anchorWays,
+  'anchor-edge': anchorPlaceWays,
+  'anchor-no-hole': anchorPlaceWays,
+  'hold-unknown': NO_WAY,
+  'latch-hold': latchWays,
+  'back-stop': backStopWays,
+  'gear-hold': gearHoldWays,
+  'gear-needs-bracket': NO_WAY,
+  'seat-back-load': NO_WAY,
   'part-too-small': NO_WAY,
   'part-too-big': NO_WAY,
 };

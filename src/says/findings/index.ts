@@ -11,6 +11,18 @@ import {
 } from './fit.ts';
 import { sayGearInRoom, sayGearUnplaced } from './gear.ts';
 import {
+  sayAnchorCount,
+  sayAnchorEdge,
+  sayAnchorHold,
+  sayAnchorNoHole,
+  sayBackStop,
+  sayGearHold,
+  sayGearNeedsBracket,
+  sayHoldUnknown,
+  sayLatchHold,
+  saySeatBackLoad,
+} from './hold.ts';
+import {
   sayDisclosure,
   sayFiguresMissing,
   sayFrontAxle,
@@ -62,6 +74,16 @@ export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
   'stability-loss': sayStabilityLoss,
   'figures-missing': sayFiguresMissing,
   disclosure: sayDisclosure,
+  'anchor-count': sayAnchorCount,
+  'anchor-hold': sayAnchorHold,
+  'anchor-edge': sayAnchorEdge,
+  'anchor-no-hole': sayAnchorNoHole,
+  'hold-unknown': sayHoldUnknown,
+  'latch-hold': sayLatchHold,
+  'back-stop': sayBackStop,
+  'gear-hold': sayGearHold,
+  'gear-needs-bracket': sayGearNeedsBracket,
+  'seat-back-load': saySeatBackLoad,
   'part-too-small': sayPartTooSmall,
   'part-too-big': sayPartTooBig,
 };

@@ -44,6 +44,7 @@ export const NOTHING_SOLVED: FitOut = {
   devices: [],
   rooms: [],
   gear: [],
+  anchors: [],
   problems: [],
 };
 

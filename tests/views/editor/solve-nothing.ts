@@ -12,6 +12,7 @@ export const NO_FIT_OUT: FitOut = {
   devices: [],
   rooms: [],
   gear: [],
+  anchors: [],
   problems: [],
 };
 

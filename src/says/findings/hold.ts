@@ -1,0 +1,147 @@
+import type { Finding } from '../../inspection/index.ts';
+import { type FindingWords, factNumber, factText, partName, type SayRule, type Speech, sentence } from '../words.ts';
+
+const KILO = 1000;
+
+/** A force as shops read it: newtons up to a thousand, then kilonewtons. */
+const force = (newtons: number): string =>
+  newtons < KILO ? `${Math.round(newtons)} N` : `${(newtons / KILO).toFixed(newtons < 10 * KILO ? 2 : 1)} kN`;
+
+const THROWN: Readonly<Record<string, string>> = {
+  forward: 'forward',
+  rear: 'to the rear',
+  left: 'to the left',
+  right: 'to the right',
+  up: 'up',
+};
+
+const thrown = (finding: Finding): string =>
+  `thrown ${THROWN[factText(finding, 'way')] ?? ''} at ${factNumber(finding, 'g')} g`;
+
+const LINK_WORDS: Readonly<Record<string, string>> = {
+  'panel-bearing': 'the bolt tears through the panel of the carcass',
+  'panel-punching': 'the head pulls through the panel of the carcass',
+  bracket: 'the bracket gives way',
+  bolt: 'the bolt gives way',
+  insert: 'the insert in the floor gives way',
+  'sheet-bearing': 'the bolt tears through the sheet of the vehicle',
+  'sheet-punching': 'the plate pulls through the sheet of the vehicle',
+  plate: 'the plate behind the sheet bends',
+  bond: 'the bond of the plate gives way',
+  'below-bearing': 'the bolt tears through the carcass below',
+  'below-punching': 'the nut pulls through the carcass below',
+};
+
+const SCREENING = 'A screening sum, not a crash test.';
+
+export const sayAnchorHold: SayRule = (finding, speech): FindingWords => {
+  const link = factText(finding, 'link');
+  const mass = speech.amount(factNumber(finding, 'kg'), 'kg');
+  const carcass = partName(finding, 0, speech);
+  if (link === 'loose')
+    return {
+      title: sentence(`the anchors of ${carcass} stand on one line`),
+      detail: `${mass} ${thrown(finding)} would turn about them. Set anchors apart, in both directions.`,
+      valueText: `${finding.value}`,
+      limitText: 'apart',
+    };
+  return {
+    title: sentence(`${carcass} is not held: ${LINK_WORDS[link] ?? 'an anchor gives way'}`),
+    detail: `${mass} ${thrown(finding)} put ${force(factNumber(finding, 'shearN'))} across and ${force(factNumber(finding, 'tensionN'))} along the bolt of ${speech.name(factText(finding, 'anchor'))}. ${SCREENING}`,
+    valueText: `${speech.amount(finding.value, 'share')} used`,
+  };
+};
+
+export const sayAnchorCount: SayRule = (finding, speech) => ({
+  title: sentence(
+    finding.value === 0
+      ? `nothing holds ${partName(finding, 0, speech)} down`
+      : `${partName(finding, 0, speech)} has ${finding.value} anchors`,
+  ),
+  detail: `At least ${finding.limit} anchors are wanted for each carcass.`,
+});
+
+export const sayAnchorEdge: SayRule = (finding, speech) => ({
+  title: sentence(
+    finding.value <= 0
+      ? `${partName(finding, 1, speech)} lies beside its panel`
+      : `${partName(finding, 1, speech)} is ${speech.length(finding.value)} from the edge of its panel`,
+  ),
+  detail: `${speech.length(finding.limit)} is wanted, so that the bolt does not split the edge.`,
+});
+
+export const sayAnchorNoHole: SayRule = (finding, speech) => ({
+  title: sentence(`${partName(finding, 1, speech)} would be drilled into ${factText(finding, 'zone')}`),
+  detail: 'The survey says that no hole may be made here. Look and photograph below before any hole.',
+  valueText: 'in the zone',
+  limitText: 'no hole',
+});
+
+export const sayHoldUnknown: SayRule = (finding, speech) => ({
+  title: sentence(`how well ${partName(finding, 0, speech)} is held is not fully known`),
+  detail: `The catalog gives no strength for ${partName(finding, 1, speech)}: ask its maker, or choose a piece that is rated.`,
+  valueText: 'unknown',
+  limitText: '',
+});
+
+const unknownRating = (finding: Finding, speech: Speech): string => {
+  const unrated = factText(finding, 'unrated');
+  return unrated === '' ? '' : ` No strength is given for ${speech.name(unrated)}.`;
+};
+
+export const sayLatchHold: SayRule = (finding, speech) => ({
+  title: sentence(
+    finding.limit === 0
+      ? `nothing rated keeps ${factText(finding, 'mover')} closed`
+      : `the latch of ${factText(finding, 'mover')} holds too little`,
+  ),
+  detail: `${speech.amount(factNumber(finding, 'kg'), 'kg')} ${thrown(finding)}, the way it opens, pull with ${force(finding.value)}.${unknownRating(finding, speech)} ${SCREENING}`,
+  valueText: force(finding.value),
+  limitText: `of ${force(finding.limit)}`,
+});
+
+export const sayBackStop: SayRule = (finding, speech) => ({
+  title: sentence(`${factText(finding, 'mover')} would go through the back of its carcass`),
+  detail: `${speech.amount(factNumber(finding, 'kg'), 'kg')} ${thrown(finding)} push with ${force(finding.value)}; ${factNumber(finding, 'stops') > 0 ? 'its stops hold' : 'the back panel holds'} ${force(finding.limit)}.${unknownRating(finding, speech)} ${SCREENING}`,
+  valueText: force(finding.value),
+  limitText: `of ${force(finding.limit)}`,
+});
+
+const KEPT_BY: Readonly<Record<string, string>> = {
+  net: 'the net',
+  strap: 'the strap',
+  bracket: 'the bracket',
+  lip: 'a lip',
+  nothing: 'nothing',
+};
+
+export const sayGearHold: SayRule = (finding, speech) => {
+  const [keeps, gear] = [factText(finding, 'keeps'), factText(finding, 'gear')];
+  if (keeps === 'nothing' || keeps === 'lip')
+    return {
+      title: sentence(`${keeps === 'lip' ? 'only a lip keeps' : 'nothing keeps'} ${gear} in place`),
+      detail: `In ${partName(finding, 0, speech)}. Strap down or shut in what weighs more than ${speech.amount(finding.limit, 'kg')}.`,
+      limitText: `over ${speech.amount(finding.limit, 'kg')}`,
+    };
+  const items = factNumber(finding, 'items');
+  const what = items > 1 ? `${items} items` : gear;
+  return {
+    title: sentence(`${KEPT_BY[keeps] ?? keeps} of ${partName(finding, 0, speech)} holds too little`),
+    detail: `${what}, ${speech.amount(factNumber(finding, 'kg'), 'kg')} thrown out at ${factNumber(finding, 'g')} g, pull with ${force(finding.value)}.${unknownRating(finding, speech)} ${SCREENING}`,
+    valueText: force(finding.value),
+    limitText: `of ${force(finding.limit)}`,
+  };
+};
+
+export const sayGearNeedsBracket: SayRule = (finding, speech) => ({
+  title: sentence(`${factText(finding, 'gear')} wants a bracket`),
+  detail: `In ${partName(finding, 1, speech)}, ${KEPT_BY[factText(finding, 'keeps')] ?? 'nothing'} keeps it.`,
+  valueText: 'no bracket',
+  limitText: '',
+});
+
+export const saySeatBackLoad: SayRule = (finding, speech) => ({
+  title: sentence(`${speech.amount(finding.value, 'kg')} would come against ${factText(finding, 'seat')}`),
+  detail: `Nothing holds it forward, and people sit against that seat-back. Seat-backs are tried with ${speech.amount(finding.limit, 'kg')}; they are no part of what holds a cabinet.`,
+  limitText: `of ${speech.amount(finding.limit, 'kg')}`,
+});
