@@ -173,8 +173,10 @@ describe('where anchors are', () => {
   });
 });
 
-const solvedScene = (opening: Record<string, unknown>, rest: Record<string, unknown> = {}) => {
-  const design = designOf([carcass(opening, { facing: 'rear', ...(rest.carcass as object) })], rest.design as object);
+type Plain = Readonly<Record<string, unknown>>;
+
+const solvedScene = (opening: Plain, rest: { readonly carcass?: Plain; readonly design?: Plain } = {}) => {
+  const design = designOf([carcass(opening, { facing: 'rear', ...rest.carcass })], rest.design);
   const fitout = solveFitOut(design, catalog, rules);
   return inspect({ design, space: null, fitout, catalog, rules });
 };
