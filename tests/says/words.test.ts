@@ -165,7 +165,7 @@ describe('nameOfPart', () => {
         boxJoint: 'rabbet',
         front: 'inset',
         latch: null,
-      backStop: null,
+        backStop: null,
         pull: null,
         inside,
       },
