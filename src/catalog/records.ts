@@ -94,6 +94,8 @@ export const HARDWARE_KINDS = [
   'electrical',
   'vent',
   'arm',
+  'trim',
+  'clip',
 ] as const;
 
 export const hardwareSchema = z.strictObject({
@@ -111,6 +113,10 @@ export const hardwareSchema = z.strictObject({
   threadMm: positive.optional(),
   /** Pulls and releases: room for a hand behind or in it, width × depth. */
   handRoomMm: z.tuple([positive, positive]).optional(),
+  /** Cradles and clamps: the thinnest and the thickest thing that they go round. */
+  holdsMm: z.tuple([positive, positive]).optional(),
+  /** Vents: free area of one piece. */
+  freeMm2: positive.optional(),
   /** Cable: copper area of one conductor. */
   conductorMm2: positive.optional(),
   /** Room that one piece takes, length × width × height; null where it takes none worth counting. */

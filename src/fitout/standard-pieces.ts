@@ -14,6 +14,8 @@ export const PIECES = {
   boardHinge: 'hinge-piano-32',
   /** A bracket through its panel. */
   bracket: 'bolt-m8x40',
+  /** A clamp, a cradle or an arm through its panel. */
+  clamp: 'bolt-m6x30',
 } as const;
 
 /** Fasteners for slides: the first whose hole is at least as wide as the slide's. */

@@ -12,6 +12,15 @@ const FITTING_NAMES: { readonly [Kind in FittingKind]: string } = {
   'apparatus-bracket': 'apparatus bracket',
   door: 'door',
   board: 'command board',
+  'extinguisher-cradle': 'extinguisher cradle',
+  'cylinder-clamp': 'cylinder clamp',
+  'tool-clamp': 'tool clamp',
+  'pass-through': 'pass-through',
+  'charger-bay': 'charger bay',
+  valuables: 'locked slide-out',
+  'map-slot': 'map slots',
+  'tablet-mount': 'tablet mount',
+  trim: 'drink and board trim',
 };
 
 const PART_WORDS = { columns: 'column', rows: 'row', layers: 'layer' } as const;

@@ -21,15 +21,29 @@ const placedBox = (panel: Panel, from: Vec3, to: Vec3): Box => {
 
 const sorted = (values: readonly number[]): readonly number[] => [...new Set(values)].sort((a, b) => a - b);
 
-/** The wood of a square panel as boxes that do not overlap. */
+/** The rectangle that a cut-out touches on all sides. */
+const cutRect = (
+  cut: Panel['cuts'][number],
+): readonly { readonly from: readonly [number, number]; readonly to: readonly [number, number] }[] => {
+  if (cut.kind !== 'cutout') return [];
+  const { outline } = cut;
+  if (outline.shape === 'rectangle') return [outline];
+  if (outline.shape === 'polygon') throw new Error('no rectangle');
+  const [x, y, r] = [outline.at[0], outline.at[1], outline.diameter / 2];
+  return [{ from: [x - r, y - r], to: [x + r, y + r] }];
+};
+
+/** The wood of a square panel as boxes that do not overlap; what a cut-out touches is none. */
 export const woodOf = (panel: Panel): readonly Box[] => {
+  const through = panel.cuts.flatMap(cutRect);
   const recesses = panel.cuts.flatMap((cut) => (cut.kind === 'hole' || cut.kind === 'cutout' ? [] : [cut]));
-  const xs = sorted([0, panel.length, ...recesses.flatMap(({ from, to }) => [from[0], to[0]])]);
-  const ys = sorted([0, panel.width, ...recesses.flatMap(({ from, to }) => [from[1], to[1]])]);
+  const xs = sorted([0, panel.length, ...[...recesses, ...through].flatMap(({ from, to }) => [from[0], to[0]])]);
+  const ys = sorted([0, panel.width, ...[...recesses, ...through].flatMap(({ from, to }) => [from[1], to[1]])]);
   return xs.slice(1).flatMap((x1, i) =>
     ys.slice(1).flatMap((y1, j): readonly Box[] => {
       const [x0, y0] = [xs[i] ?? x1, ys[j] ?? y1];
       const [x, y] = [(x0 + x1) / 2, (y0 + y1) / 2];
+      if (through.some(({ from, to }) => from[0] < x && x < to[0] && from[1] < y && y < to[1])) return [];
       const over = recesses.filter(({ from, to }) => from[0] < x && x < to[0] && from[1] < y && y < to[1]);
       const depth = (face: 'a' | 'b'): number =>
         Math.max(0, ...over.filter((cut) => cut.face === face).map((cut) => cut.depth));

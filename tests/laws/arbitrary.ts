@@ -1,11 +1,7 @@
-import type FastCheck from 'fast-check';
-import type { Arbitrary } from 'fast-check';
 import { standardCatalog } from '../../src/catalog/index.ts';
 import { type Design, designSchema, emptyDesign } from '../../src/design/index.ts';
-
-type Fc = typeof FastCheck;
-type Any<T> = Arbitrary<T>;
-type Plain = Readonly<Record<string, unknown>>;
+import { chargerBay, holders, mapSlot, passThrough, tabletMount, trim, valuables } from './arbitrary-kinds.ts';
+import { type Any, type Fc, hardwareOf, ids, mm, oneOrNone, type Plain } from './arbitrary-parts.ts';
 
 export interface RandomDesignOptions {
   /** How many openings may lie inside each other in a carcass; 4 when left out. */
@@ -15,19 +11,6 @@ export interface RandomDesignOptions {
   /** Only shares and hugs, so that rules seldom fight; false when left out. */
   readonly gentle?: boolean;
 }
-
-const ids = (of: 'materials' | 'slides' | 'hardware' | 'devices' | 'gear'): readonly string[] => [
-  ...standardCatalog()[of].keys(),
-];
-
-const hardwareOf = (...kinds: readonly string[]): readonly string[] =>
-  [...standardCatalog().hardware.values()].filter(({ kind }) => kinds.includes(kind)).map(({ id }) => id);
-
-const oneOrNone = (fc: Fc, list: readonly string[]): Any<string | null> => fc.constantFrom(null, ...list);
-
-/** Whole millimetres, now and then a fraction. */
-const mm = (fc: Fc, min: number, max: number): Any<number> =>
-  fc.integer({ min: min * 4, max: max * 4 }).map((quarters) => quarters / 4);
 
 const boardMaterial = (fc: Fc): Any<string> =>
   fc.constantFrom(...ids('materials').filter((id) => /^(birch|faced|hdpe-1)/.test(id)));
@@ -133,6 +116,13 @@ const board = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
 
 const anyFitting = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
   fc.oneof(
+    holders(fc),
+    passThrough(fc),
+    chargerBay(fc),
+    valuables(fc, inside),
+    mapSlot(fc),
+    tabletMount(fc),
+    trim(fc),
     drawer(fc, inside),
     slideOut(fc, inside),
     openStorage(fc),

@@ -41,6 +41,14 @@ const frameOf = (fitOut: FitOut, carcass: string): readonly Panel[] => {
   ) as readonly Panel[];
 };
 
+/** What is cut right through a panel: rectangles with their corners rounded. */
+const cutVolume = ({ cuts, thickness }: Panel): number =>
+  cuts.reduce((volume, cut) => {
+    if (cut.kind !== 'cutout' || cut.outline.shape !== 'rectangle') return volume;
+    const { from, to, cornerRadius } = cut.outline;
+    return volume + ((to[0] - from[0]) * (to[1] - from[1]) - (4 - Math.PI) * cornerRadius ** 2) * thickness;
+  }, 0);
+
 const leavesOf = (fitOut: FitOut, carcass: string) => {
   const within = insideFittings(fitOut);
   return fitOut.openings.filter(
@@ -74,7 +82,9 @@ describe('a fit-out', () => {
         const { back } = carcass.joints;
         const inner = fitOut.openings.find(({ id }) => id === carcass.opening.id)?.size ?? [0, 0, 0];
         const behind = back.kind === 'groove' ? inner[0] * inner[2] * back.setbackMm : 0;
+        const cut = frame.reduce((volume, panel) => volume + cutVolume(panel), 0);
         const sum =
+          cut +
           frame.reduce((volume, panel) => volume + panel.volumeMm3, 0) +
           leaves.reduce((volume, box) => volume + volumeOf(box), 0) +
           housed +

@@ -26,4 +26,31 @@ export const FITTING_VIEWS: FittingViews = {
   },
   door: { ...KIND_WORDS.door, Form: form(async () => (await import('./door.tsx')).doorView) },
   board: { ...KIND_WORDS.board, Form: form(async () => (await import('./board.tsx')).boardView) },
+  'extinguisher-cradle': {
+    ...KIND_WORDS['extinguisher-cradle'],
+    Form: form(async () => (await import('./extinguisher-cradle.tsx')).extinguisherCradleView),
+  },
+  'cylinder-clamp': {
+    ...KIND_WORDS['cylinder-clamp'],
+    Form: form(async () => (await import('./cylinder-clamp.tsx')).cylinderClampView),
+  },
+  'tool-clamp': {
+    ...KIND_WORDS['tool-clamp'],
+    Form: form(async () => (await import('./tool-clamp.tsx')).toolClampView),
+  },
+  'pass-through': {
+    ...KIND_WORDS['pass-through'],
+    Form: form(async () => (await import('./pass-through.tsx')).passThroughView),
+  },
+  'charger-bay': {
+    ...KIND_WORDS['charger-bay'],
+    Form: form(async () => (await import('./charger-bay.tsx')).chargerBayView),
+  },
+  valuables: { ...KIND_WORDS.valuables, Form: form(async () => (await import('./valuables.tsx')).valuablesView) },
+  'map-slot': { ...KIND_WORDS['map-slot'], Form: form(async () => (await import('./map-slot.tsx')).mapSlotView) },
+  'tablet-mount': {
+    ...KIND_WORDS['tablet-mount'],
+    Form: form(async () => (await import('./tablet-mount.tsx')).tabletMountView),
+  },
+  trim: { ...KIND_WORDS.trim, Form: form(async () => (await import('./trim.tsx')).trimView) },
 };

@@ -41,4 +41,49 @@ export const KIND_WORDS: { readonly [Kind in FittingKind]: KindWords } = {
     withArticle: 'a command board',
     purpose: 'A writing board that turns out of its bay and stops at stated angles.',
   },
+  'extinguisher-cradle': {
+    name: 'extinguisher cradle',
+    withArticle: 'an extinguisher cradle',
+    purpose: 'Holds one extinguisher upright, its pin to the front.',
+  },
+  'cylinder-clamp': {
+    name: 'cylinder clamp',
+    withArticle: 'a cylinder clamp',
+    purpose: 'Bands that hold one spare cylinder, upright or lying.',
+  },
+  'tool-clamp': {
+    name: 'tool clamp',
+    withArticle: 'a tool clamp',
+    purpose: 'Clamps along the shaft of one long tool, its edge covered.',
+  },
+  'pass-through': {
+    name: 'pass-through',
+    withArticle: 'a pass-through',
+    purpose: 'A framed hole in a side or the back, so that long tools reach into the next room.',
+  },
+  'charger-bay': {
+    name: 'charger bay',
+    withArticle: 'a charger bay',
+    purpose: 'Chargers for radios, tablets and batteries, with vents for their heat.',
+  },
+  valuables: {
+    name: 'locked slide-out',
+    withArticle: 'a locked slide-out',
+    purpose: 'A lined, covered box behind a lock for what must not be lost.',
+  },
+  'map-slot': {
+    name: 'map slots',
+    withArticle: 'map slots',
+    purpose: 'Narrow slots for maps, plans and binders.',
+  },
+  'tablet-mount': {
+    name: 'tablet mount',
+    withArticle: 'a tablet mount',
+    purpose: 'A screen on an arm that swings out and turns to whoever reads it.',
+  },
+  trim: {
+    name: 'drink and board trim',
+    withArticle: 'a drink and board trim',
+    purpose: 'A ledge that keeps drinks upright, with a slot and a clip for boards.',
+  },
 };

@@ -1,0 +1,147 @@
+import { type Box, boxSize, type Vec3 } from '../../base/index.ts';
+import { type Drawer, type FittingByKind, FRESH_FITTINGS } from '../../design/index.ts';
+import { largerOf, RIGHT, UP, UPWARD, withAxis, withSpan } from '../axes.ts';
+import type { Board } from '../board.ts';
+import type { CarcassContext } from '../context.ts';
+import { onFront, pieceOf } from '../hardware.ts';
+import { badJoint } from '../problem.ts';
+import { type FittingParts, NO_PARTS, type Room, together } from '../solved.ts';
+import { stockOf } from '../stock.ts';
+import { drawerSolver } from './drawer.ts';
+import type { FittingSolver } from './solver.ts';
+
+type Valuables = FittingByKind['valuables'];
+
+const MM_PER_METRE = 1000;
+
+/** The box is a drawer whose latch is the lock. */
+const drawerOf = (fitting: Valuables): Drawer => ({
+  ...FRESH_FITTINGS.drawer(() => fitting.inside.id),
+  slide: fitting.slide,
+  slideLengthMm: fitting.slideLengthMm,
+  boxMaterial: fitting.boxMaterial,
+  bottomMaterial: fitting.bottomMaterial,
+  latch: fitting.lock,
+  pull: null,
+  inside: fitting.inside,
+});
+
+const sizeOf = (context: CarcassContext, item: string | null): Vec3 =>
+  (item === null ? null : context.catalog.hardware.get(item)?.sizeMm) ?? [0, 0, 0];
+
+const linerThick = (fitting: Valuables, context: CarcassContext): number => sizeOf(context, fitting.liner)[2];
+
+const coverThick = ({ coverMaterial }: Valuables, context: CarcassContext): number =>
+  coverMaterial === null ? 0 : stockOf(context.catalog, coverMaterial, context.carcass.id).material.thicknessMm;
+
+/** A sheet right over the box, housed in the sides as deep as they allow. */
+const coverBoard = (fitting: Valuables, room: Room, context: CarcassContext): readonly Board[] => {
+  const { coverMaterial } = fitting;
+  if (coverMaterial === null) return [];
+  const { min, max } = room.box;
+  const { opening } = room;
+  const into = (side: 'left' | 'right'): number => (room.fits ? (room.walls[side]?.housing ?? 0) : 0);
+  const lying = withSpan(room.box, UP, max[UP] - coverThick(fitting, context), max[UP]);
+  const owner = opening.name === '' ? context.carcass.name : opening.name;
+  return [
+    {
+      id: `${opening.id}/cover`,
+      origin: opening.id,
+      role: 'cover',
+      name: `${owner} cover`.trim(),
+      material: stockOf(context.catalog, coverMaterial, opening.id).material,
+      box: withSpan(lying, 0, min[0] - into('left'), max[0] + into('right')),
+      along: RIGHT,
+      face: UPWARD,
+      seat: 'dado',
+      side: null,
+      band: null,
+    },
+  ];
+};
+
+const coverParts = (fitting: Valuables, room: Room, context: CarcassContext): FittingParts => {
+  const { id } = room.opening;
+  const boards = coverBoard(fitting, room, context);
+  const assembly = room.fits ? room.assembly : `${id}/loose`;
+  const open = (['left', 'right'] as const).filter((side) => room.walls[side] === null);
+  const problems =
+    boards.length === 0
+      ? room.walls.top === null
+        ? [badJoint(id, ['nothing closes the locked box above'])]
+        : []
+      : [
+          ...stockOf(context.catalog, fitting.coverMaterial ?? '', id).problems,
+          ...(open.length > 0 ? [badJoint(id, [`cover meets no panel at its ${open.join(' and ')}`])] : []),
+        ];
+  return { ...NO_PARTS, assemblies: boards.length > 0 ? [{ assembly, mover: room.mover, boards }] : [], problems };
+};
+
+/** The pull stands out of the front to the left of the lock, so that both can be worked. */
+const pullParts = (
+  fitting: Valuables,
+  room: Room,
+  front: Board,
+  mover: string,
+  context: CarcassContext,
+): FittingParts => {
+  const { pull } = fitting;
+  if (pull === null) return NO_PARTS;
+  const { id } = room.opening;
+  const { min, max } = front.box;
+  const size = sizeOf(context, pull);
+  const beside = sizeOf(context, fitting.lock)[0] / 2 + context.rule('gap-moving-parts') + size[0] / 2;
+  const at: Vec3 = [(min[0] + max[0]) / 2 - beside, min[1], (min[2] + max[2]) / 2];
+  const place = size[0] > 0 ? onFront(size, at, 'outward') : at;
+  return pieceOf(context, { id: `${id}/pull`, origin: id, item: pull, quantity: 1, at: place, mover });
+};
+
+/** The mat on the bottom of the box, by the metre of its roll. */
+const linerParts = (
+  fitting: Valuables,
+  room: Room,
+  inside: Box,
+  mover: string,
+  context: CarcassContext,
+): FittingParts => {
+  const { liner } = fitting;
+  if (liner === null) return NO_PARTS;
+  const { id } = room.opening;
+  const [, rollWidth, thick] = sizeOf(context, liner);
+  const [across, deep] = boxSize(inside);
+  const quantity = rollWidth > 0 ? (across * deep) / rollWidth / MM_PER_METRE : 0;
+  const at = withSpan(inside, UP, inside.min[UP], inside.min[UP] + thick);
+  return pieceOf(context, { id: `${id}/liner`, origin: id, item: liner, quantity, at, mover });
+};
+
+const solveValuables = (fitting: Valuables, room: Room, context: CarcassContext): FittingParts => {
+  const { opening } = room;
+  const name = opening.name === '' ? `${context.carcass.name} valuables`.trim() : opening.name;
+  const under = withSpan(room.box, UP, room.box.min[UP], room.box.max[UP] - coverThick(fitting, context));
+  const parts = drawerSolver.solve(drawerOf(fitting), { ...room, box: under, opening: { ...opening, name } }, context);
+  const cover = coverParts(fitting, room, context);
+  const [box] = parts.assemblies;
+  const front = box?.boards.find(({ role }) => role === 'front');
+  const [inner] = parts.inner;
+  if (!box?.mover || !front || !inner) return together([parts, cover]);
+  const lined = withAxis(inner.box.min, UP, inner.box.min[UP] + linerThick(fitting, context));
+  return together([
+    { ...parts, inner: [{ ...inner, box: { min: lined, max: inner.box.max } }] },
+    cover,
+    pullParts(fitting, room, front, box.mover, context),
+    linerParts(fitting, room, inner.box, box.mover, context),
+  ]);
+};
+
+/** A drawer behind a lock, its bottom lined, a fixed sheet over it; the pull stands beside the lock. */
+export const valuablesSolver: FittingSolver<Valuables> = {
+  leastRoom: (fitting, where, context) => {
+    const [across, deep, up] = drawerSolver.leastRoom(drawerOf(fitting), where, context);
+    const [lock, pull] = [sizeOf(context, fitting.lock), sizeOf(context, fitting.pull)];
+    const reveals = 2 * context.rule('reveal-front');
+    const front = fitting.pull === null ? 0 : lock[0] + 2 * (pull[0] + context.rule('gap-moving-parts')) + reveals;
+    const box = largerOf([across, deep, up + linerThick(fitting, context)], [front, 0, pull[1] + reveals]);
+    return withAxis(box, UP, box[UP] + coverThick(fitting, context));
+  },
+  solve: solveValuables,
+};
