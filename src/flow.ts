@@ -4,7 +4,7 @@ import { type Catalog, type HouseRules, houseRules } from './catalog/index.ts';
 import type { Design } from './design/index.ts';
 import { type CargoSpace, createCargoSpace } from './envelope/index.ts';
 import { createFitOutSolver, type FitOut } from './fitout/index.ts';
-import { findWaysOut, type Inspection, inspect } from './inspection/index.ts';
+import { findWaysOut, type Inspection, inspect, type OpeningOrder, workOutOrder } from './inspection/index.ts';
 
 /**
  * From a design to everything that follows from it. Each stage remembers its last result and runs again only when
@@ -19,6 +19,8 @@ export interface Flow {
   readonly inspection: (design: Design) => Inspection;
   /** The inspection with ways out tried on copies; slower, for when there is time. */
   readonly inspectionWithWaysOut: (design: Design) => Inspection;
+  /** What must be closed before what opens, and how each item of gear comes to hand. */
+  readonly openingOrder: (design: Design) => OpeningOrder;
 }
 
 /** Remembers the last answer for as long as every argument is the same object. */
@@ -64,6 +66,16 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
     fitOut: fitOutFor,
     space,
     inspection,
+    openingOrder: remembered((design: Design) => {
+      const made = space(design);
+      return workOutOrder({
+        design,
+        space: made.ok ? made.value : null,
+        fitout: fitOutFor(design),
+        catalog,
+        rules: rules(design),
+      });
+    }),
     inspectionWithWaysOut: remembered((design: Design) => findWaysOut(inspection(design), design, inspectCopy)),
   };
 };

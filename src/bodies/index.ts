@@ -2,6 +2,7 @@
 // gives: gaps with their nearest points, swept slides, certified turns, solids with their volume
 // knows: geometry only
 export { clearanceInside, skinGap } from './clearance.ts';
+export { fillsBox } from './filled-box.ts';
 export { distanceWithin, type Gap, gapBetween, gapWithin } from './gap.ts';
 export { convexHull } from './hull.ts';
 export { shellHolds } from './inside.ts';
@@ -39,3 +40,4 @@ export {
   type TravelPlace,
   type TravelResult,
 } from './travel.ts';
+export { travelIsClear } from './travel-clear.ts';

@@ -1,7 +1,7 @@
 import { groupBy, ORIGIN } from '../base/index.ts';
 import type { Catalog, HouseRules } from '../catalog/index.ts';
 import { type Carcass, type Design, type Gear, type NodeId, openingsFrom } from '../design/index.ts';
-import { solveMounts } from './mounts.ts';
+import { type MountParts, solveMounts } from './mounts.ts';
 import type { FitOut, FitProblem } from './parts.ts';
 import { placesOf } from './places.ts';
 import { type CarcassOrder, solveCarcass } from './solve-carcass.ts';
@@ -64,6 +64,7 @@ const joined = (parts: readonly FitOut[]): Omit<FitOut, 'problems'> => ({
  */
 export const createFitOutSolver = (catalog: Catalog): FitOutSolver => {
   let last = new Map<NodeId, { readonly order: CarcassOrder; readonly parts: FitOut }>();
+  let lastMounts: { readonly of: Design['mounts']; readonly parts: MountParts } | null = null;
   const ids = new WeakMap<Carcass, readonly NodeId[]>();
   const openingIds = (carcass: Carcass): readonly NodeId[] => {
     const known = ids.get(carcass) ?? idsOf(carcass);
@@ -85,7 +86,10 @@ export const createFitOutSolver = (catalog: Catalog): FitOutSolver => {
       return remembered.parts;
     });
     last = now;
-    const mounts = solveMounts(design.mounts, catalog);
+    // What hangs on a closure stays the same object while the mounts do, so that what was proven of it stays known.
+    if (lastMounts?.of !== design.mounts)
+      lastMounts = { of: design.mounts, parts: solveMounts(design.mounts, catalog) };
+    const mounts = lastMounts.parts;
     const all = joined(parts);
     return {
       ...all,

@@ -1,6 +1,8 @@
 // takes: cargo space, fit-out, catalog and house rules
 // gives: the inspection: findings, margins and loading cases, one function a rule
 // knows: what is wrong
+export type { GearReach, OpeningOrder, OrderRow, OrderStep } from './access/opening-order.ts';
+export { workOutOrder } from './access/work-out-order.ts';
 export { findWaysOut } from './find-ways-out.ts';
 export * from './finding.ts';
 export { inspect, openStops } from './inspect.ts';

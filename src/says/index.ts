@@ -8,6 +8,7 @@ export { nameOfPart } from './name-of-part.ts';
 export { sayCase } from './say-case.ts';
 export { type SaidFinding, sayFinding, sayRule } from './say-finding.ts';
 export { sayFitProblem } from './say-fit-problem.ts';
+export { sayMotions, sayOrderRow, sayOrderStep, sayReach } from './say-order.ts';
 export { sayPlace, sayProblem } from './say-problem.ts';
 export { sayExtraReading, sayMark, sayPlanStep, sayReading } from './say-reading.ts';
 export { saySlip } from './say-slip.ts';
