@@ -3,6 +3,18 @@ import { type HoldSet, holdToSchema } from './anchors.ts';
 import { type Cabinet, cabinetSchema } from './cabinet.ts';
 import { type Gear, gearListSchema, type Mount, mountsSchema } from './gear.ts';
 import { type DeepReadonly, nameSchema, textSchema } from './parts.ts';
+import {
+  type Approval,
+  approvalsSchema,
+  type KeptReply,
+  keptRepliesSchema,
+  type Question,
+  questionsSchema,
+  type Revision,
+  recordSchema,
+  revisionsSchema,
+  type VehicleRecord,
+} from './review.ts';
 import { type Survey, surveySchema } from './survey.ts';
 import { type Vehicle, vehicleSchema } from './vehicle.ts';
 
@@ -45,6 +57,13 @@ export const designSchema = z.strictObject({
   houseRules: z.array(houseRuleChangeSchema).max(500).default([]),
   accepted: z.array(acceptedSchema).max(2000).default([]),
   notes: textSchema.default(''),
+  /** What the shop asks whoever reviews the design. */
+  questions: questionsSchema.default([]),
+  /** Frozen states, oldest first. */
+  revisions: revisionsSchema.default([]),
+  approvals: approvalsSchema.default([]),
+  replies: keptRepliesSchema.default([]),
+  record: recordSchema.default({ asBuilt: [], weighed: [], torqueChecks: [] }),
 });
 
 /** The document that a user opens and saves: the only thing that is saved and undone. */
@@ -63,4 +82,9 @@ export interface Design {
   readonly houseRules: readonly HouseRuleChange[];
   readonly accepted: readonly Accepted[];
   readonly notes: string;
+  readonly questions: readonly Question[];
+  readonly revisions: readonly Revision[];
+  readonly approvals: readonly Approval[];
+  readonly replies: readonly KeptReply[];
+  readonly record: VehicleRecord;
 }

@@ -14,5 +14,6 @@ export * from './nodes.ts';
 export type { DeepReadonly, NodeId } from './parts.ts';
 export * from './read.ts';
 export * from './reading-rows.ts';
+export * from './review.ts';
 export * from './survey.ts';
 export * from './vehicle.ts';

@@ -64,6 +64,7 @@ export const NODE_KINDS = [
   'device',
   'gear',
   'mount',
+  'question',
 ] as const;
 export type NodeKind = (typeof NODE_KINDS)[number];
 
@@ -117,6 +118,7 @@ export const designNodes = (design: Design): readonly DesignNode[] => {
   });
   list('gear', ['gear'], design.gear);
   list('mount', ['mounts'], design.mounts);
+  list('question', ['questions'], design.questions);
   return nodes;
 };
 

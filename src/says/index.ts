@@ -1,4 +1,4 @@
-// takes: findings, problems, ways out, loading cases, and what the design calls its parts
+// takes: findings, problems, changes and replies, ways out, loading cases, and what the design calls its parts
 // gives: the words for people: short plain sentences in inches or millimetres, and the standing cautions
 // knows: how it is said
 export { sayAmount, sayLength } from './amounts.ts';
@@ -6,10 +6,12 @@ export { CAUTIONS } from './cautions.ts';
 export { sayFigure } from './findings/loads.ts';
 export { nameOfPart } from './name-of-part.ts';
 export { sayCase } from './say-case.ts';
+export { type ChangeSpeech, sayChange, sayFigureChange } from './say-change.ts';
 export { type SaidFinding, sayFinding, sayRule } from './say-finding.ts';
 export { sayFitProblem } from './say-fit-problem.ts';
 export { sayMotions, sayOrderRow, sayOrderStep, sayReach } from './say-order.ts';
 export { sayPlace, sayProblem } from './say-problem.ts';
 export { sayExtraReading, sayMark, sayPlanStep, sayReading } from './say-reading.ts';
+export { sayCutWarning, sayHash, sayOlder, sayOutcome, sayRemark, sayStamp } from './say-revision.ts';
 export { saySlip } from './say-slip.ts';
 export { sayWayOut } from './say-way-out.ts';

@@ -3,6 +3,7 @@ import { sentence } from './words.ts';
 
 /** What kind of fault it is, as a phrase; what was expected and found is put behind it. */
 const FAULTS: Readonly<Record<string, string>> = {
+  altered: 'has been altered since it was released: its text no longer has its hash',
   'along-hinge': 'runs along the hinge line and not across it',
   'and-more': 'and more problems',
   'bad-face': 'has a face without enough corners',
@@ -27,12 +28,14 @@ const FAULTS: Readonly<Record<string, string>> = {
   'no-floor-or-roof': 'shows no floor or no roof here',
   'no-size': 'has no size',
   'no-such-closure': 'names a closure that is not there',
+  'no-such-revision': 'is no revision of this design',
   'no-such-node': 'names something that is not there',
   'no-such-mark': 'names a mark that is not there',
   'no-triangles': 'holds no triangles',
   'not-a-design': 'is not a design file',
   'not-a-mesh': 'is not a scan that can be read',
   'not-a-number': 'is not a number',
+  'not-a-reply': 'is not a reply to a review copy',
   'not-allowed': 'is not one of the possible values',
   'not-convex': 'has an inward corner',
   'not-held': 'is held by no reading',
@@ -75,6 +78,14 @@ const keyWords = (key: string): string =>
     .replace(/(?:Mm|Kg|Deg)$/, '')
     .replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`)
     .trim();
+
+/** A path within a node as words: `place.x.mm` → place, x. */
+export const sayFieldName = (path: string): string =>
+  path
+    .split('.')
+    .map(keyWords)
+    .filter((word) => word !== '' && word !== 'mm')
+    .join(', ');
 
 /** A path into the document as words: `survey.stations[2].left` → `survey, station 3, left`. */
 export const sayPlace = (at: string): string =>

@@ -9,6 +9,7 @@ import { faceView } from './drawing/face-view.ts';
 import { type GeneralViewName, generalView } from './drawing/general-view.ts';
 import { type PartWords, panelDrawing } from './drawing/panel-drawing.ts';
 import { type MarkedPart, type Marks, markParts } from './marks.ts';
+import { titleOnPaper } from './title-on-paper.ts';
 
 export interface DrawingsInput {
   readonly design: Design;
@@ -34,8 +35,8 @@ export interface Drawings {
 const GENERAL: readonly GeneralViewName[] = ['plan', 'side'];
 const faceName = ({ id }: SolvedCarcass): string => `face-${id}`;
 
-const wordsOf = (row: CutListRow, { design, rules }: DrawingsInput): PartWords => ({
-  designTitle: design.title,
+const wordsOf = (row: CutListRow, designTitle: string, { rules }: DrawingsInput): PartWords => ({
+  designTitle,
   name: row.name,
   where: row.where,
   materialName: row.materialName,
@@ -54,7 +55,8 @@ export const createDrawings = (input: DrawingsInput): Drawings => {
   const rowOf = new Map(rows.map((row) => [row.mark, row]));
   const partOf = new Map<string, MarkedPart>(marks.parts.map((part) => [part.mark, part]));
   const faceOf = new Map(fitout.carcasses.map((carcass) => [faceName(carcass), carcass]));
-  const common = { fitout, marks, designTitle: design.title, customer: design.customer, units: design.units };
+  const title = titleOnPaper(design);
+  const common = { fitout, marks, designTitle: title, customer: design.customer, units: design.units };
   return {
     marks,
     rows,
@@ -66,7 +68,7 @@ export const createDrawings = (input: DrawingsInput): Drawings => {
       const general = GENERAL.find((each) => each === name);
       if (general) return [generalView(general, { ...common, space })];
       const [part, row] = [partOf.get(name), rowOf.get(name)];
-      return part && row ? panelDrawing(part, wordsOf(row, input), design.units) : null;
+      return part && row ? panelDrawing(part, wordsOf(row, title, input), design.units) : null;
     },
   };
 };

@@ -2,7 +2,18 @@ import { formatMass, type LengthUnits } from '../base/index.ts';
 import type { Design } from '../design/index.ts';
 import type { FitOut } from '../fitout/index.ts';
 import type { Finding, Inspection, LoadingCaseResult, Severity } from '../inspection/index.ts';
-import { CAUTIONS, nameOfPart, sayAmount, sayCase, sayFinding, sayRule } from '../says/index.ts';
+import { type CutAgain, revisionStamp } from '../revision/index.ts';
+import {
+  CAUTIONS,
+  nameOfPart,
+  sayAmount,
+  sayCase,
+  sayCutWarning,
+  sayFinding,
+  sayHash,
+  sayRule,
+  sayStamp,
+} from '../says/index.ts';
 import type { Marks } from './marks.ts';
 
 export interface InspectionSheetInput {
@@ -10,6 +21,8 @@ export interface InspectionSheetInput {
   readonly fitout: FitOut;
   readonly inspection: Inspection;
   readonly marks: Marks;
+  /** What has changed since sheets were cut from a released letter; left out where nothing is known of it. */
+  readonly cutAgain?: CutAgain | null;
 }
 
 const SEVERITIES: readonly Severity[] = ['stop', 'caution', 'note'];
@@ -85,6 +98,22 @@ const caseLines = (load: LoadingCaseResult, units: LengthUnits): readonly string
   `      left to the rating: front ${margin(load.margins.frontKg, units)}, rear ${margin(load.margins.rearKg, units)}, gross ${margin(load.margins.grossKg, units)}`,
 ];
 
+/** Letter, hash, who approved exactly this design, and what sheets already cut no longer fit; nothing before letter A. */
+const revisionLines = ({ design, cutAgain }: InspectionSheetInput): readonly string[] => {
+  const newest = design.revisions.at(-1);
+  if (!newest) return [];
+  const stamp = revisionStamp(design);
+  const day = (on: string): string => (on === '' ? '' : ` on ${on}`);
+  const warning = cutAgain ? sayCutWarning(cutAgain.letter, cutAgain.panels) : '';
+  return [
+    '',
+    `Revision: ${sayStamp(stamp)}; hash ${sayHash(stamp.sha256)}`,
+    ...wrapped(`${newest.letter} released by ${newest.who}${day(newest.on)}: ${newest.why}`, LATER, LATER),
+    ...stamp.approvals.flatMap(({ who, on }) => wrapped(`approved by ${who}${day(on)}`, LATER, LATER)),
+    ...(warning === '' ? [] : wrapped(warning, 'CAUTION: ', LATER)),
+  ];
+};
+
 /** The inspection sheet as plain text: every finding with its value, limit and source, then loads, then cautions. */
 export const inspectionSheet = (input: InspectionSheetInput): string => {
   const { design, inspection } = input;
@@ -94,6 +123,7 @@ export const inspectionSheet = (input: InspectionSheetInput): string => {
     'INSPECTION SHEET',
     design.title,
     ...(design.customer === '' ? [] : [design.customer]),
+    ...revisionLines(input),
     '',
     `${findingCounts(findings)}.`,
     `Checked: ${checked.rules} rules, ${checked.bodies} bodies, ${checked.pairs} pairs, ${checked.movers} movers, ${checked.moverPairs} pairs of movers.`,

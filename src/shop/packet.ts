@@ -1,5 +1,6 @@
 import type { Inspection } from '../inspection/index.ts';
-import { CAUTIONS, nameOfPart } from '../says/index.ts';
+import { type CutAgain, revisionStamp } from '../revision/index.ts';
+import { CAUTIONS, nameOfPart, sayStamp } from '../says/index.ts';
 import { cutListCsv } from './cut-list-csv.ts';
 import type { Drawing } from './drawing/drawing.ts';
 import { drawingToSvg } from './drawing/svg.ts';
@@ -10,6 +11,7 @@ import { cutSequenceCsv, layoutDrawings } from './layout-files.ts';
 import { massesCsv, massTable } from './masses.ts';
 import { sheetJobs } from './sheet-jobs.ts';
 import { layoutSheets, type SheetLayouts, STANDARD_BUDGET } from './sheet-layouts.ts';
+import { titleOnPaper } from './title-on-paper.ts';
 
 /** One file of the packet. Text is UTF-8; bytes are for formats that are not text. */
 export type PacketFile = {
@@ -23,6 +25,8 @@ export interface PacketInput extends DrawingsInput {
   readonly inspection: Inspection;
   /** Layouts that were improved on screen; without them the packet lays the sheets out with the standard budget. */
   readonly layouts?: SheetLayouts;
+  /** What has changed since sheets were cut from a released letter. */
+  readonly cutAgain?: CutAgain | null;
 }
 
 export interface Packet {
@@ -54,9 +58,11 @@ const drawingFiles = (drawings: Drawings): readonly PacketFile[] => [
 ];
 
 const layoutFiles = (layouts: SheetLayouts, { design }: PacketInput): readonly PacketFile[] =>
-  layoutDrawings(layouts, { designTitle: design.title, customer: design.customer, units: design.units }).flatMap(
-    ({ name, drawings }) => sheetFiles(name, drawings, 'layouts', 'layout', '-page-'),
-  );
+  layoutDrawings(layouts, {
+    designTitle: titleOnPaper(design),
+    customer: design.customer,
+    units: design.units,
+  }).flatMap(({ name, drawings }) => sheetFiles(name, drawings, 'layouts', 'layout', '-page-'));
 
 const manifest = ({ design }: PacketInput, { rows }: Drawings, files: readonly PacketFile[]): PacketFile => ({
   path: 'manifest.json',
@@ -67,6 +73,7 @@ const manifest = ({ design }: PacketInput, { rows }: Drawings, files: readonly P
       format: PACKET_FORMAT,
       version: PACKET_VERSION,
       design: design.title,
+      ...(design.revisions.length === 0 ? {} : { revision: sayStamp(revisionStamp(design)) }),
       customer: design.customer,
       units: design.units,
       parts: rows.reduce((sum, { quantity }) => sum + quantity, 0),
@@ -103,7 +110,7 @@ export const createPacket = (input: PacketInput): Packet => {
       path: 'inspection.txt',
       kind: 'sheet',
       about: 'inspection sheet: every finding, loads, cautions',
-      text: inspectionSheet({ design, fitout, inspection, marks }),
+      text: inspectionSheet({ design, fitout, inspection, marks, cutAgain: input.cutAgain ?? null }),
     },
     ...layoutFiles(layouts, input),
     ...drawingFiles(drawings),

@@ -5,6 +5,7 @@ import { codeOnly, lineAt } from './scan.ts';
 
 /** Packages that compute and nothing else. A further one needs a decision: it must not look at clock, page or disk. */
 export const CORE_PACKAGES: ReadonlySet<string> = new Set([
+  '@noble/hashes',
   '@tarikjabiri/dxf',
   'dejavu-fonts-ttf',
   'highs',

@@ -2,10 +2,12 @@ import { Command, CommanderError } from 'commander';
 import { BadInput, complaintLine } from './bad-input.ts';
 import type { Outcome } from './outcome.ts';
 import { check, problemsJson } from './verbs/check.ts';
+import { compare } from './verbs/compare.ts';
 import { draw } from './verbs/draw.ts';
 import { inspect } from './verbs/inspect.ts';
 import { type LayoutOptions, layout } from './verbs/layout.ts';
 import { packet } from './verbs/packet.ts';
+import { reply } from './verbs/reply.ts';
 import { survey } from './verbs/survey.ts';
 import { weigh } from './verbs/weigh.ts';
 
@@ -40,6 +42,22 @@ const withLayout = (program: Command, done: (outcome: Outcome, said: Said) => vo
     .option('--seed <n>', 'decides every choice that is free')
     .allowExcessArguments(false)
     .action(async (path: string, said: Said & LayoutOptions) => done(await layout(path, said), said));
+};
+
+/** Verbs about what changed and what was said of it. */
+const withReview = (
+  verb: (name: string, about: string) => Command,
+  done: (outcome: Outcome, said: Said) => void,
+): void => {
+  verb('compare', 'what changed between two designs, in words and by number')
+    .argument('<design-b>', 'the later one; design.json@A is revision A in it')
+    .action(async (path: string, other: string, said: Said) => done(await compare(path, other), said));
+  verb('reply', "brings a reviewer's reply into the design file")
+    .argument('<reply>', 'the reply file, or a message with the text block in it')
+    .option('--to <file>', 'another file to write to')
+    .action((path: string, from: string, said: Said & { readonly to?: string }) =>
+      done(reply(path, from, said.to), said),
+    );
 };
 
 /** The command with its verbs; each hands its outcome to `done`. */
@@ -77,6 +95,7 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
     .action(async (path: string, said: Said & { readonly view: string; readonly to: string }) =>
       done(await draw(path, said.view, said.to), said),
     );
+  withReview(verb, done);
   return program;
 };
 

@@ -1,6 +1,8 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { openStops } from '../../../inspection/index.ts';
+import { cutAgain } from '../../../revision/index.ts';
+import { sayCutWarning } from '../../../says/index.ts';
 import { createPacket, PACKET_FORMAT, type PacketFile } from '../../../shop/index.ts';
 import { openFlow } from '../open-flow.ts';
 import type { Outcome } from '../outcome.ts';
@@ -45,6 +47,7 @@ export const packet = async (path: string, folder: string): Promise<Outcome> => 
   const space = flow.space(design);
   const fitout = flow.fitOut(design);
   const inspection = flow.inspection(design);
+  const again = cutAgain(design, flow.fitOut);
   const { files, layouts } = createPacket({
     design,
     fitout,
@@ -52,7 +55,9 @@ export const packet = async (path: string, folder: string): Promise<Outcome> => 
     catalog: flow.catalog,
     rules: flow.rules(design),
     space: space.ok ? space.value : null,
+    cutAgain: again,
   });
+  const warning = again ? sayCutWarning(again.letter, again.panels) : '';
   const earlier = earlierFiles(folder);
   writeFiles(
     folder,
@@ -68,6 +73,7 @@ export const packet = async (path: string, folder: string): Promise<Outcome> => 
       ),
       '',
       `${files.length} files in ${folder}`,
+      ...(warning === '' ? [] : [warning]),
       ...(stops > 0 ? [`${stops} stop${stops === 1 ? '' : 's'} not cleared: see inspection.txt before cutting`] : []),
     ],
     json: {
