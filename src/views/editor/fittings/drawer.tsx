@@ -32,6 +32,13 @@ const Form: FittingView<Drawer>['Form'] = ({ opening, fitting }) => {
         onChange={(latch) => change('change the latch', { latch })}
       />
       <HardwareField
+        label="Stops behind it"
+        value={fitting.backStop}
+        kinds={['bracket']}
+        none="the back panel alone"
+        onChange={(backStop) => change('change the back stops', { backStop })}
+      />
+      <HardwareField
         label="Pull"
         value={fitting.pull}
         kinds={['pull']}

@@ -37,6 +37,13 @@ const Form: FittingView<SlideOut>['Form'] = ({ opening, fitting }) => {
         none="slides only"
         onChange={(latch) => change('change the latch', { latch })}
       />
+      <HardwareField
+        label="Stops behind it"
+        value={fitting.backStop}
+        kinds={['bracket']}
+        none="the back panel alone"
+        onChange={(backStop) => change('change the back stops', { backStop })}
+      />
       <SlideField
         opening={opening}
         slide={fitting.slide}

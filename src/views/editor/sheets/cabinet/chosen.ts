@@ -58,7 +58,7 @@ export const chosenOf = (
   const node = last === undefined ? null : nodeBehind(design, fitOut, last);
   const opening = node ? openingAround(design, node) : null;
   const holder = opening && findOpening(design, opening.id)?.carcass;
-  const direct = carcasses.find((carcass) => carcass.id === node);
+  const direct = carcasses.find(({ id, anchors }) => id === node || anchors.some((anchor) => anchor.id === node));
   const carcass = direct ?? holder ?? carcasses.find((one) => one.id === shown) ?? carcasses[0] ?? null;
   const gear = design.gear.find((item) => item.id === node) ?? null;
   const isDevice = node !== null && !gear && !direct && opening !== null && opening.id !== node;

@@ -8,6 +8,7 @@ import sheet from '../sheet.module.css';
 import { AcceptedList } from './accepted-list.tsx';
 import { CautionList } from './caution-list.tsx';
 import { FindingLine } from './finding-line.tsx';
+import { HeldTo } from './held-to.tsx';
 import styles from './inspect.module.css';
 import { InspectionPaper } from './inspection-paper.tsx';
 import { Loads } from './loads.tsx';
@@ -67,6 +68,7 @@ const Findings = ({ inspection, fresh }: { readonly inspection: Inspection; read
       <p className={sheet.soft}>
         Checked: {checked.rules} rules, {checked.bodies} bodies, {checked.pairs} pairs, {checked.movers} movers.
       </p>
+      <HeldTo />
       <Loads cases={inspection.cases} />
     </>
   );

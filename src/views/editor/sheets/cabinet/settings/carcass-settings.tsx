@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react';
 import { type AxisPlace, type Carcass, changeCarcass, type Joints } from '../../../../../design/index.ts';
 import { HardwareField, MaterialField } from '../../../fittings/index.ts';
 import { ChoiceField, LengthField, TextField } from '../../../parts/index.ts';
@@ -5,6 +6,9 @@ import { useUnits } from '../../../state/use-units.ts';
 import { useCabinet } from '../use-cabinet.ts';
 import { PlaceFields } from './place-fields.tsx';
 import styles from './settings.module.css';
+
+/** Fetched when a carcass is first chosen. */
+const AnchorsPart = lazy(async () => ({ default: (await import('../anchors/anchors-part.tsx')).AnchorsPart }));
 
 const FACINGS: readonly { readonly value: Carcass['facing']; readonly label: string }[] = [
   { value: 'rear', label: 'to the rear' },
@@ -111,6 +115,10 @@ export const CarcassSettings = ({ carcass }: { readonly carcass: Carcass }) => {
       </div>
       <h3 className={styles.subhead}>Where it stands</h3>
       <PlaceFields carcass={carcass} onChange={setPlace} />
+      <h3 className={styles.subhead}>What holds it down</h3>
+      <Suspense fallback={null}>
+        <AnchorsPart carcass={carcass} />
+      </Suspense>
     </>
   );
 };

@@ -1,0 +1,119 @@
+import { useMemo } from 'react';
+import {
+  type Anchor,
+  addAnchor,
+  type Carcass,
+  changeAnchor,
+  changeCarcass,
+  freshAnchors,
+  freshIds,
+  removeAnchor,
+} from '../../../../../design/index.ts';
+import { Button } from '../../../parts/index.ts';
+import { useEditor } from '../../../state/use-editor.ts';
+import sheet from '../../sheet.module.css';
+import { useCabinet } from '../use-cabinet.ts';
+import { AnchorFields } from './anchor-fields.tsx';
+import { AnchorPlan } from './anchor-plan.tsx';
+import { anchorUses } from './anchor-uses.ts';
+import { anchorWords, useWords } from './anchor-words.ts';
+
+interface AnchorLineProps {
+  readonly carcass: Carcass;
+  readonly anchor: Anchor;
+  readonly index: number;
+  readonly use: number | null;
+}
+
+const AnchorLine = ({ carcass, anchor, index, use }: AnchorLineProps) => {
+  const { editor, selection } = useCabinet();
+  const { edit, select } = editor.getState();
+  const open = selection.includes(anchor.id);
+  const words = anchorWords(anchor, index);
+  return (
+    <li className={sheet.card} data-selected={open}>
+      <div className={sheet.head}>
+        <button
+          type="button"
+          className={sheet.pick}
+          aria-expanded={open}
+          onClick={() => select(open ? [carcass.id] : [carcass.id, anchor.id])}
+        >
+          {words}
+        </button>
+        <span className={sheet.soft}>{useWords(use)}</span>
+        <span className={sheet.push}>
+          <Button
+            look="quiet"
+            small
+            aria-label={`Remove ${words}`}
+            onClick={() => edit('remove an anchor', (now) => removeAnchor(now, carcass.id, anchor.id))}
+          >
+            Remove
+          </Button>
+        </span>
+      </div>
+      {open ? (
+        <AnchorFields
+          anchor={anchor}
+          onChange={(next) => edit('change an anchor', (now) => changeAnchor(now, carcass.id, next))}
+        />
+      ) : null}
+    </li>
+  );
+};
+
+/** What holds a carcass down: where, with what, and how hard each anchor works in the worst case. */
+export const AnchorsPart = ({ carcass }: { readonly carcass: Carcass }) => {
+  const { editor } = useCabinet();
+  const { edit, select } = editor.getState();
+  const inspection = useEditor((state) => state.judgement?.inspection ?? null);
+  const uses = useMemo(
+    () =>
+      anchorUses(
+        inspection,
+        carcass.id,
+        carcass.anchors.map(({ id }) => id),
+      ),
+    [inspection, carcass],
+  );
+  const add = (on: Anchor['on']): void => {
+    const { id } = addAnchor(editor.getState().history.design, carcass.id, on);
+    edit('add an anchor', (now) => addAnchor(now, carcass.id, on).design);
+    select([carcass.id, id]);
+  };
+  return (
+    <>
+      {carcass.anchors.length > 0 ? <AnchorPlan carcass={carcass} uses={uses} /> : null}
+      <ul className={sheet.group} aria-label="Anchors">
+        {carcass.anchors.map((anchor, i) => (
+          <AnchorLine key={anchor.id} carcass={carcass} anchor={anchor} index={i} use={uses.get(anchor.id) ?? null} />
+        ))}
+      </ul>
+      <div className={sheet.head}>
+        {carcass.anchors.length === 0 ? (
+          <Button
+            small
+            onClick={() =>
+              edit('bolt a carcass down', (now) =>
+                changeCarcass(now, carcass.id, { anchors: freshAnchors(freshIds(now)) }),
+              )
+            }
+          >
+            Bolt it down at its corners
+          </Button>
+        ) : null}
+        <Button small onClick={() => add('floor')}>
+          Add a floor anchor
+        </Button>
+        <Button small onClick={() => add('wall')}>
+          Add a wall bracket
+        </Button>
+      </div>
+      <p className={sheet.soft}>
+        Look and photograph below before any hole. A screening sum, not a crash test: a licensed person answers for what
+        holds it.
+      </p>
+    </>
+  );
+};
