@@ -52,6 +52,7 @@ export const findOpening = (design: Design, id: NodeId): FoundOpening | null => 
 
 export const NODE_KINDS = [
   'seat',
+  'case',
   'mark',
   'reading',
   'station',
@@ -104,6 +105,7 @@ export const designNodes = (design: Design): readonly DesignNode[] => {
     nodes.push(...items.map((item, i) => ({ id: item.id, kind, name: item.name ?? '', path: [...path, i] })));
   };
   list('seat', ['vehicle', 'seats'], design.vehicle.seats);
+  list('case', ['vehicle', 'ownCases'], design.vehicle.ownCases);
   list('mark', ['survey', 'marks'], design.survey.marks);
   list('reading', ['survey', 'readings'], design.survey.readings);
   list('station', ['survey', 'stations'], design.survey.stations);

@@ -14,6 +14,11 @@ export const referenceProblems = (design: Design): readonly Problem[] => {
     if (id !== null && kinds.get(id) !== kind)
       problems.push({ at: pathText(path), code: 'no-such-node', expected: `the id of one ${kind}`, got: id });
   };
+  design.vehicle.ownCases.forEach((own, i) => {
+    own.seats.forEach((seat, k) => {
+      need(seat, 'seat', ['vehicle', 'ownCases', i, 'seats', k]);
+    });
+  });
   design.survey.readings.forEach((reading, i) => {
     for (const end of ['from', 'to', 'at'] as const) need(reading[end], 'mark', ['survey', 'readings', i, end]);
   });

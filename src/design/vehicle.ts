@@ -32,6 +32,22 @@ const slipSchema = z.strictObject({
   note: textSchema.default(''),
 });
 
+const ownCaseSchema = z.strictObject({
+  id: nodeIdSchema,
+  name: nameSchema.min(1),
+  /** Seats that are taken. */
+  seats: z.array(nodeIdSchema).max(60).default([]),
+  /** How full the tank is; null as when the vehicle was weighed. */
+  fuelShare: z.number().min(0).max(1).nullable().default(null),
+  /** Drawers and trays stand all the way out. */
+  traysOut: z.boolean().default(false),
+  /** What else is aboard: a trailer's tongue, a dog, the week's water. */
+  extras: z
+    .array(z.strictObject({ name: nameSchema, kg: kgSchema, sigmaKg: kgSchema.default(0), at: pointSchema }))
+    .max(40)
+    .default([]),
+});
+
 export const vehicleSchema = z.strictObject({
   class: z.enum(VEHICLE_CLASSES),
   description: nameSchema,
@@ -61,9 +77,16 @@ export const vehicleSchema = z.strictObject({
     .nullable()
     .default(null),
   seats: z.array(seatSchema).max(60),
+  /** New and not yet titled, or already in service: which rules ask for a label. Null until somebody has said. */
+  sale: z.enum(['new-untitled', 'in-service']).nullable().default(null),
+  /** Whose rules on load labels count; null until somebody has said. */
+  region: z.enum(['us', 'eu', 'other']).nullable().default(null),
+  /** Loading cases of the shop's own beside the usual ones. */
+  ownCases: z.array(ownCaseSchema).max(20).default([]),
   /** How far the bumper stands behind the sill: a person leans over it. */
   bumperBehindSillMm: notNegativeMmSchema.default(0),
 });
 export type Vehicle = DeepReadonly<z.infer<typeof vehicleSchema>>;
 export type Seat = Vehicle['seats'][number];
 export type WeighSlip = NonNullable<Vehicle['slip']>;
+export type OwnCase = Vehicle['ownCases'][number];

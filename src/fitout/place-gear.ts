@@ -25,11 +25,23 @@ const noRoom = (gear: Gear, place: GearPlace): FitProblem => ({
   because: place.level === 0 ? [place.opening] : [place.opening, `level ${place.level}`],
 });
 
+/** How well a mass is known where its record gives nothing: by where it was taken from. */
+const SIGMA_RULES: { readonly [From in Gear['massFrom']]: string } = {
+  measured: 'mass-sigma-measured',
+  catalogue: 'mass-sigma-catalogue',
+  estimated: 'mass-sigma-estimated',
+};
+
+/** Standard deviation of the mass of an item (kg): its own, or a share of its mass. */
+const gearSigma = ({ massKg, massSigmaKg, massFrom }: Gear, rule: (id: string) => number): number =>
+  massSigmaKg > 0 ? massSigmaKg : massKg * rule(SIGMA_RULES[massFrom]);
+
 const gearAt = (
   gear: Gear,
   place: GearPlace,
   carcass: NodeId,
   { pose, mover }: Standing,
+  sigmaKg: number,
 ): Omit<GearParts, 'problems'> => {
   const size: Vec3 = gearSize(gear, place);
   const box = boxAt(add(placed(pose, [0, 0, 0]), place.at), size);
@@ -43,7 +55,7 @@ const gearAt = (
         id: `${gear.id}/mass`,
         kind: 'gear',
         massKg: gear.massKg,
-        sigmaKg: gear.massSigmaKg,
+        sigmaKg,
         at: boxMiddle(box),
       },
     ],
@@ -60,16 +72,22 @@ export const placeGear = (
   carcass: NodeId,
   rooms: readonly GearRoom[],
   openings: readonly SolvedOpening[],
+  rule: (id: string) => number,
 ): GearParts => {
   const parts = list.flatMap((gear): readonly GearParts[] => {
     const { place } = gear;
     if (!place) return [];
     const room = rooms.find(({ opening, level }) => opening === place.opening && level === place.level);
-    if (room) return [{ ...gearAt(gear, place, carcass, room), problems: [] }];
+    if (room) return [{ ...gearAt(gear, place, carcass, room, gearSigma(gear, rule)), problems: [] }];
     const problems = [noRoom(gear, place)];
     const opening = openings.find(({ id }) => id === place.opening);
     if (!opening) return [{ bodies: [], masses: [], gear: [], problems }];
-    return [{ ...gearAt(gear, place, carcass, { pose: shift(opening.from), mover: opening.mover }), problems }];
+    return [
+      {
+        ...gearAt(gear, place, carcass, { pose: shift(opening.from), mover: opening.mover }, gearSigma(gear, rule)),
+        problems,
+      },
+    ];
   });
   return {
     bodies: parts.flatMap(({ bodies }) => bodies),

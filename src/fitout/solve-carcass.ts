@@ -101,7 +101,7 @@ export const solveCarcass = (order: CarcassOrder, catalog: Catalog): FitOut => {
   const { id, name } = order.carcass;
   const pose = carcassPose(order.carcass, order.low);
   const { parts, openings } = solveInside(context);
-  const gear = placeGear(order.gear, id, parts.rooms, openings);
+  const gear = placeGear(order.gear, id, parts.rooms, openings, context.rule);
   const bodies = [...parts.bodies, ...gear.bodies];
   const { panels, movers, masses, hardware, devices, rooms, anchors, ...rest } = intoVehicle(
     { ...parts, bodies, masses: [...parts.masses, ...gear.masses] },

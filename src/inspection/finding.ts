@@ -68,9 +68,15 @@ export interface LoadingCaseResult {
   readonly cg: Vec3;
   /** Above ground, or null while it is unknown. */
   readonly cgHeightMm: number | null;
+  /** One standard deviation of it on each axis; upward null while its height is unknown. Null without a weight. */
+  readonly cgSigmaMm: readonly [number, number, number | null] | null;
+  /** What everything behind the rear axle takes off the front one. */
+  readonly takenOffFrontKg: number;
   /** Static stability factor T / (2 h), and on the side that the load leans to. */
   readonly ssf: number | null;
   readonly ssfWorstSide: number | null;
+  /** One standard deviation of the factor on the worst side. */
+  readonly ssfSigma: number | null;
   readonly margins: {
     readonly frontKg: number | null;
     readonly rearKg: number | null;

@@ -41,7 +41,7 @@ export const makeJob = (input: InspectionInput): Job => {
     vehicle,
     pairs: closePairs(standing, reach),
     cases: loadingCases(design, fitout, rules).flatMap((load) => {
-      const solved = solveCase(design.vehicle, load);
+      const solved = solveCase(design.vehicle, load, rules);
       return solved ? [solved] : [];
     }),
     gapUncertainty: space ? gapHalfWidth(space, rules, 'anything') : 0,

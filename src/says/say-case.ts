@@ -4,6 +4,7 @@ import type { CaseId } from '../inspection/index.ts';
 const CASES: { readonly [Id in CaseId]: string } = {
   received: 'as received',
   fitted: 'cabinet and gear, nobody aboard',
+  'trays-out': 'parked, every drawer and tray out',
   driver: 'the driver aboard',
   crew: 'full crew',
   'crew-fuel': 'full crew and full tank',

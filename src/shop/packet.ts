@@ -2,6 +2,7 @@ import type { Inspection } from '../inspection/index.ts';
 import { type CutAgain, revisionStamp } from '../revision/index.ts';
 import { CAUTIONS, nameOfPart, sayStamp } from '../says/index.ts';
 import { cutListCsv } from './cut-list-csv.ts';
+import { balanceView } from './drawing/balance-view.ts';
 import type { Drawing } from './drawing/drawing.ts';
 import { drawingToSvg } from './drawing/svg.ts';
 import { createDrawings, type Drawings, type DrawingsInput } from './drawings.ts';
@@ -56,6 +57,14 @@ const drawingFiles = (drawings: Drawings): readonly PacketFile[] => [
   ...drawings.views.flatMap((name) => sheetFiles(name, drawings.draw(name) ?? [], 'views', 'view')),
   ...drawings.parts.flatMap((mark) => sheetFiles(mark, drawings.draw(mark) ?? [], 'drawings', 'part-drawing')),
 ];
+
+/** Where the weight stands, once enough of the vehicle is known to draw it. */
+const balanceFiles = ({ design, fitout, inspection }: PacketInput): readonly PacketFile[] => {
+  const { title: designTitle, customer, units, vehicle } = design;
+  const nameCase = nameOfPart(design, fitout);
+  const drawn = balanceView({ designTitle, customer, units, vehicle, cases: inspection.cases, nameCase });
+  return drawn ? sheetFiles('balance', [drawn], 'views', 'view') : [];
+};
 
 const layoutFiles = (layouts: SheetLayouts, { design }: PacketInput): readonly PacketFile[] =>
   layoutDrawings(layouts, {
@@ -112,6 +121,7 @@ export const createPacket = (input: PacketInput): Packet => {
       about: 'inspection sheet: every finding, loads, cautions',
       text: inspectionSheet({ design, fitout, inspection, marks, cutAgain: input.cutAgain ?? null }),
     },
+    ...balanceFiles(input),
     ...layoutFiles(layouts, input),
     ...drawingFiles(drawings),
   ];

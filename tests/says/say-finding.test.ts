@@ -183,17 +183,17 @@ describe('loads', () => {
       fitout: { masses: [mass('load', kg, [300, y, z], { kind: 'gear', sigmaKg: 2 })] },
     });
   test('over a rating, and what is left of what is wanted free', () => {
-    // 1,000 + 1.2 × 400 + 50 = 1,530 of 1,500 on the rear axle; 66.1 lb are 30 kg.
+    // 1,000 + 1.2 × 400 + 50 = 1,530 of 1,500 on the rear axle; 66.1 lb are 30 kg. 2 √(5² + (1.2 · 2)²) = 11.1 kg.
     expect(said(vehicle(400), 'rear-axle', 'in')).toEqual({
       title: 'Rear axle: 66.1 lb over its rating',
-      detail: '3373 lb of 3307 lb with the driver aboard. Over as well: full crew. Known to ± 10.6 lb.',
+      detail: '3373 lb of 3307 lb with the driver aboard. Over as well: full crew. Known to ± 24.5 lb.',
       valueText: '66.1 lb over',
       limitText: 'of 3307 lb',
     });
     // 2,200 + 360 + 100 = 2,660 of 2,700; a tenth of the payload of 500 is wanted.
     expect(said(vehicle(360), 'payload')).toEqual({
       title: 'Whole vehicle: 40.0 kg left under its rating',
-      detail: '2660 kg of 2700 kg with the driver aboard. 50.0 kg is wanted free. Known to ± 4.0 kg.',
+      detail: '2660 kg of 2700 kg with the driver aboard. 50.0 kg is wanted free. Known to ± 14.7 kg.',
       valueText: '40.0 kg left',
       limitText: 'of 50.0 kg wanted',
     });
@@ -228,9 +228,9 @@ describe('loads', () => {
   test('disclosure defers to the rule that holds', () => {
     const inspection = inspectScene({ survey: null, fitout: { masses: [mass('side', 100, [0, 0, 0])] } });
     expect(said(inspection, 'disclosure', 'in')).toEqual({
-      title: 'Added mass may have to be disclosed before the first sale',
+      title: 'Added mass may have to be disclosed',
       detail:
-        'The cabinet adds 254 lb, gear not counted. Rules in the United States ask for a load label above 100 lb; ask which rule holds for this vehicle.',
+        'The cabinet adds 254 lb, gear not counted. Rules in the United States ask for a load label above 100 lb before the first sale. Say once whether the vehicle is new and untitled or in service, and whose rules count.',
       valueText: '254 lb',
       limitText: 'over 100 lb',
     });

@@ -1,6 +1,6 @@
-import type { Vec3 } from '../../base/index.ts';
+import { add, ORIGIN, scale, type Vec3 } from '../../base/index.ts';
 import type { HouseRules } from '../../catalog/index.ts';
-import type { Design, Seat, Vehicle } from '../../design/index.ts';
+import type { Design, OwnCase, Seat, Vehicle } from '../../design/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
 
 /** A mass aboard in vehicle axes, with its standard deviation. */
@@ -34,51 +34,88 @@ export const peopleIn = (seats: readonly Seat[], rules: HouseRules): readonly Ab
     id: seat.id,
     what: 'person',
     kg: seat.occupantKg ?? rules.value(OCCUPANT_RULE[seat.occupant]),
-    sigmaKg: 0,
+    sigmaKg: seat.occupantKg === null ? rules.value('rider-sigma-kg') : 0,
     at: seat.at,
   }));
 
-/** The fuel that was not in the tank when the vehicle was weighed; nothing where the tank is not described. */
-export const missingFuel = (fuel: Vehicle['fuel']): readonly AboardItem[] =>
-  fuel === null
-    ? []
-    : [
-        {
-          id: 'fuel',
-          what: 'fuel',
-          kg: fuel.tankLitres * (1 - fuel.atSlipShare) * fuel.kgPerLitre,
-          sigmaKg: 0,
-          at: fuel.at,
-        },
-      ];
+/** The fuel that was not in the tank when the vehicle was weighed, or less where the tank is emptier; nothing where it is not described. */
+export const fuelAt = (fuel: Vehicle['fuel'], share: number, rules: HouseRules): readonly AboardItem[] => {
+  if (fuel === null || share === fuel.atSlipShare) return [];
+  const kg = fuel.tankLitres * (share - fuel.atSlipShare) * fuel.kgPerLitre;
+  return [{ id: 'fuel', what: 'fuel', kg, sigmaKg: Math.abs(kg) * rules.value('fuel-sigma-share'), at: fuel.at }];
+};
 
-export const CASE_IDS = ['received', 'fitted', 'driver', 'crew', 'crew-fuel'] as const;
+/** How far everything on a mover travels when it and what carries it stand all the way out. */
+const travelsOf = (movers: FitOut['movers']): ReadonlyMap<string, Vec3> => {
+  const byId = new Map(movers.map((mover) => [mover.id, mover]));
+  const travel = (id: string | null): Vec3 => {
+    const mover = id === null ? undefined : byId.get(id);
+    if (!mover) return ORIGIN;
+    const { motion, carriedBy } = mover;
+    const own = motion.kind === 'slide' ? scale(motion.direction, motion.travel) : ORIGIN;
+    return add(own, travel(carriedBy));
+  };
+  return new Map(movers.map(({ id }) => [id, travel(id)]));
+};
+
+/** Cabinet and gear with every drawer and tray all the way out; what turns stays stowed. */
+export const drawnOut = (fitout: FitOut, rules: HouseRules): readonly AboardItem[] => {
+  const travels = travelsOf(fitout.movers);
+  return fittedItems(fitout, rules).map((item, i) => {
+    const mover = fitout.masses[i]?.mover ?? null;
+    return { ...item, at: add(item.at, (mover === null ? null : travels.get(mover)) ?? ORIGIN) };
+  });
+};
+
+export const CASE_IDS = ['received', 'fitted', 'trays-out', 'driver', 'crew', 'crew-fuel'] as const;
 export type CaseId = (typeof CASE_IDS)[number];
 
 /** Who and what is aboard beside the vehicle as it was weighed. */
 export interface LoadingCase {
-  readonly id: CaseId;
+  /** A usual case, or the id of one of the design's own. */
+  readonly id: string;
   readonly items: readonly AboardItem[];
 }
 
+const ownCase = (own: OwnCase, design: Design, fitout: FitOut, rules: HouseRules): LoadingCase => {
+  const { seats, fuel } = design.vehicle;
+  return {
+    id: own.id,
+    items: [
+      ...(own.traysOut ? drawnOut(fitout, rules) : fittedItems(fitout, rules)),
+      ...peopleIn(
+        seats.filter(({ id }) => own.seats.includes(id)),
+        rules,
+      ),
+      ...(own.fuelShare === null ? [] : fuelAt(fuel, own.fuelShare, rules)),
+      ...own.extras.map(
+        ({ kg, sigmaKg, at }, i): AboardItem => ({ id: `${own.id}/${i + 1}`, what: 'gear', kg, sigmaKg, at }),
+      ),
+    ],
+  };
+};
+
 /**
- * The standard loading cases, lightest first: as received; cabinet and gear with nobody aboard; the driver; every seat
- * taken; every seat taken and the tank full, which is there only when the tank is described.
+ * The usual loading cases: as received; cabinet and gear with nobody aboard; parked with every drawer and tray out,
+ * where there is one; the driver; every seat taken; every seat taken and the tank full, which is there only when the
+ * tank is described. Then the design's own.
  */
 export const loadingCases = (design: Design, fitout: FitOut, rules: HouseRules): readonly LoadingCase[] => {
-  const { seats, fuel } = design.vehicle;
+  const { seats, fuel, ownCases } = design.vehicle;
   const fitted = fittedItems(fitout, rules);
   const drivers = peopleIn(
     seats.filter((seat) => seat.occupant === 'driver'),
     rules,
   );
   const everyone = peopleIn(seats, rules);
-  const cases: LoadingCase[] = [
+  const slides = fitout.movers.some(({ motion }) => motion.kind === 'slide');
+  return [
     { id: 'received', items: [] },
     { id: 'fitted', items: fitted },
+    ...(slides ? [{ id: 'trays-out', items: drawnOut(fitout, rules) }] : []),
     { id: 'driver', items: [...fitted, ...drivers] },
     { id: 'crew', items: [...fitted, ...everyone] },
+    ...(fuel ? [{ id: 'crew-fuel', items: [...fitted, ...everyone, ...fuelAt(fuel, 1, rules)] }] : []),
+    ...ownCases.map((own) => ownCase(own, design, fitout, rules)),
   ];
-  if (fuel) cases.push({ id: 'crew-fuel', items: [...fitted, ...everyone, ...missingFuel(fuel)] });
-  return cases;
 };

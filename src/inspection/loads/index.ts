@@ -4,4 +4,5 @@
 export * from './aboard.ts';
 export * from './axle-loads.ts';
 export * from './solve-case.ts';
+export * from './spread.ts';
 export * from './stability.ts';

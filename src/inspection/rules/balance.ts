@@ -89,7 +89,7 @@ export const stability = (job: Job): Verdict => {
   const worst = leastStable(job);
   if (!worst || worst.value >= limit.value) return NOTHING;
   const { result, value } = worst;
-  const uncertainty = SIGMAS_AT_95 * job.rules.value('cg-height-sigma-share') * value;
+  const uncertainty = SIGMAS_AT_95 * (result.ssfSigma ?? 0);
   const facts = { case: result.id, cgHeightMm: result.cgHeightMm ?? 0 };
   const what = { severity: 'caution', parts: [], value, limit, uncertainty, facts } as const;
   return { ...NOTHING, findings: [found('stability', what)] };

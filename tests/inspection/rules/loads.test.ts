@@ -107,8 +107,11 @@ describe('payload', () => {
       },
       fitout: { masses: [mass('bag', 560, [1500, 0, 300], { kind: 'gear', sigmaKg: 15 })] },
     });
-    // 2,974 ± 2 × 15: the rating of 3,000 lies within it.
-    expect(findingsOf(rough, 'payload')).toMatchObject([{ severity: 'caution', value: 2974, uncertainty: 30 }]);
+    // Two axles weighed to 5 each, the bag to 15, a rider that nobody stated to 10: 2,974 ± 2 √(25 + 25 + 225 + 100) = 38.7:
+    // the rating of 3,000 lies within it.
+    expect(findingsOf(rough, 'payload')).toMatchObject([
+      { severity: 'caution', value: 2974, uncertainty: expect.closeTo(38.7298, 4) },
+    ]);
   });
 });
 
@@ -171,8 +174,9 @@ describe('stability', () => {
     const inspection = check(400, { seats: [] }, [300, 0, 1000]);
     expect(linesOf(inspection, 'stability')).toEqual(['caution  0.93']);
     expect(linesOf(inspection, 'stability-loss')).toEqual(['caution  0.21']);
-    // Twice three per cent of 0.929.
-    expect(findingsOf(inspection, 'stability')[0]?.uncertainty).toBeCloseTo(0.0557, 4);
+    // Up: three per cent of 700 on 2,200 of 2,600, 17.77; the load's place 10 · 400 / 2,600, 1.54; each axle 5 kg at 161.5
+    // below the middle, 0.31: 17.84. Aside: 15 · 0.846 and 1.54, 12.79. √((12.79 / 861.5)² + (0.929 · 17.84 / 861.5)²) = 0.0243, twice.
+    expect(findingsOf(inspection, 'stability')[0]?.uncertainty).toBeCloseTo(0.0486, 4);
   });
   test('a low load costs little', () => {
     // (2,200 × 700 + 400 × 800) / 2,600 = 715.4; 800 / 715.4 = 1.118: a loss of 0.025.

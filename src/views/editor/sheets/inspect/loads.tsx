@@ -1,7 +1,7 @@
 import type { LoadingCaseResult } from '../../../../inspection/index.ts';
-import { sayCase } from '../../../../says/index.ts';
 import { Heading } from '../../parts/index.ts';
 import { useEditor } from '../../state/use-editor.ts';
+import { useNames } from '../../state/use-names.ts';
 import { useUnits } from '../../state/use-units.ts';
 import sheet from '../sheet.module.css';
 import { BalancePicture } from './balance-picture.tsx';
@@ -11,6 +11,7 @@ import { LoadGauge } from './load-gauge.tsx';
 /** Loads and balance in every loading case. */
 export const Loads = ({ cases }: { readonly cases: readonly LoadingCaseResult[] }) => {
   const units = useUnits();
+  const names = useNames();
   const ratings = useEditor((editor) => editor.history.design.vehicle.ratings);
   if (cases.length === 0)
     return (
@@ -28,7 +29,7 @@ export const Loads = ({ cases }: { readonly cases: readonly LoadingCaseResult[] 
         {cases.map((one, i) => (
           <div key={one.id} className={styles.case}>
             <span>
-              <span className={styles.dot}>{i + 1}</span> {sayCase(one.id)}
+              <span className={styles.dot}>{i + 1}</span> {names.nameOf(one.id)}
             </span>
             <LoadGauge label="Gross" kg={one.totalKg} ratingKg={ratings.grossKg} units={units} />
             <LoadGauge label="Front" kg={one.frontKg} ratingKg={ratings.frontAxleKg} units={units} />

@@ -9,6 +9,7 @@ import { CheckField, ChoiceField, Heading, LengthField, MassField, NumberField, 
 import { useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
 import styles from '../sheet.module.css';
+import { Sale } from './sale.tsx';
 import { Seats } from './seats.tsx';
 import { Slip } from './slip.tsx';
 
@@ -89,6 +90,7 @@ export const VehicleForm = () => {
   return (
     <>
       <Who />
+      <Sale />
       <Heading level={3} title="Ratings" aside="from the label in the door opening" />
       <div className={styles.fields}>
         {RATINGS.map(({ key, label }) => (
