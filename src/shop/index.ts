@@ -34,3 +34,4 @@ export * from './operations.ts';
 export * from './packet.ts';
 export * from './sheet-jobs.ts';
 export * from './sheet-layouts.ts';
+export * from './solids/index.ts';

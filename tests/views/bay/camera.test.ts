@@ -1,14 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Box, boxCorners, distance, type Vec3 } from '../../../src/base/index.ts';
-import {
-  type CameraState,
-  cameraBetween,
-  eyeOf,
-  orbited,
-  panned,
-  zoomed,
-} from '../../../src/views/editor/bay/camera/camera-state.ts';
+import { type CameraState, cameraBetween, eyeOf, orbited, panned, zoomed } from '../../../src/views/camera-state.ts';
 import { projected, rayThroughPixel, type View } from '../../../src/views/editor/bay/camera/view.ts';
 import {
   cameraLimits,

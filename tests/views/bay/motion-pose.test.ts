@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { placed, sameLength, type Vec3 } from '../../../src/base/index.ts';
-import { type Moving, motionPose, moverPoses } from '../../../src/views/editor/bay/motion/motion-pose.ts';
+import { type Moving, motionPose, moverPoses } from '../../../src/views/motion-pose.ts';
 
 const near = (a: Vec3, b: Vec3): boolean => a.every((value, i) => sameLength(value, b[i] ?? Number.NaN));
 const poseOf = (movers: readonly Moving[], shares: Record<string, number>, id: string) => {

@@ -3,8 +3,8 @@ import type { Pose, Vec3 } from '../../../src/base/index.ts';
 import { boxShape } from '../../../src/bodies/index.ts';
 import type { NodeId } from '../../../src/design/index.ts';
 import type { FitOut, Mover } from '../../../src/fitout/index.ts';
-import { moverPoses } from '../../../src/views/editor/bay/motion/motion-pose.ts';
 import { pullRange } from '../../../src/views/editor/bay/motion/pull-range.ts';
+import { moverPoses } from '../../../src/views/motion-pose.ts';
 import { NOTHING_SOLVED } from '../cabinet/solved-face.ts';
 
 const drawer: Mover = {

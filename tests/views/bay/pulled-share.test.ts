@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Vec2, Vec3 } from '../../../src/base/index.ts';
-import type { CameraState } from '../../../src/views/editor/bay/camera/camera-state.ts';
+import type { CameraState } from '../../../src/views/camera-state.ts';
 import { projected, type View } from '../../../src/views/editor/bay/camera/view.ts';
-import { motionPose } from '../../../src/views/editor/bay/motion/motion-pose.ts';
 import { type Pull, pulledShare } from '../../../src/views/editor/bay/motion/pulled-share.ts';
 import { pullPath } from '../../../src/views/editor/bay/pointer/pull-path.ts';
+import { motionPose } from '../../../src/views/motion-pose.ts';
 
 const looking = (camera: CameraState): View => ({ camera, fieldRad: 0.8, width: 1000, height: 800 });
 const fromTheSide = looking({ target: [0, 0, 0], azimuthRad: -Math.PI / 2, elevationRad: 0, distance: 2000 });

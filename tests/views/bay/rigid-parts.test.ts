@@ -4,7 +4,7 @@ import { boxShape } from '../../../src/bodies/index.ts';
 import type { NodeId } from '../../../src/design/index.ts';
 import type { FitOut } from '../../../src/fitout/index.ts';
 import { bayFitOut } from '../../../src/views/editor/bay/bay-fit-out.ts';
-import { createPartition } from '../../../src/views/editor/bay/solids/rigid-parts.ts';
+import { createPartition } from '../../../src/views/editor/bay/rigid-parts.ts';
 import { NOTHING_SOLVED } from '../cabinet/solved-face.ts';
 
 const carcass = (id: string): FitOut['carcasses'][number] => ({

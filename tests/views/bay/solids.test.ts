@@ -3,13 +3,13 @@ import { cross, dot, HOME, subtract, turnAbout, type Vec3 } from '../../../src/b
 import { boxShape, capsuleShape } from '../../../src/bodies/index.ts';
 import type { NodeId } from '../../../src/design/index.ts';
 import type { FitOut } from '../../../src/fitout/index.ts';
+import { pushConvex } from '../../../src/shop/solids/convex-solid.ts';
+import { type GearForm, pushGear } from '../../../src/shop/solids/gear-solid.ts';
+import { type Housed, housedParts, NOT_HOUSED } from '../../../src/shop/solids/housed.ts';
+import { emptyMesh, type LineData, type MeshData } from '../../../src/shop/solids/mesh-data.ts';
+import { pushPanel } from '../../../src/shop/solids/panel-solid.ts';
+import { carcassShade, fullLight } from '../../../src/shop/solids/shade.ts';
 import { triangulate } from '../../../src/views/editor/bay/scene/geometry.ts';
-import { pushConvex } from '../../../src/views/editor/bay/solids/convex-solid.ts';
-import { type GearForm, pushGear } from '../../../src/views/editor/bay/solids/gear-solid.ts';
-import { type Housed, housedParts, NOT_HOUSED } from '../../../src/views/editor/bay/solids/housed.ts';
-import { emptyMesh, type LineData, type MeshData } from '../../../src/views/editor/bay/solids/mesh-data.ts';
-import { pushPanel } from '../../../src/views/editor/bay/solids/panel-solid.ts';
-import { carcassShade, fullLight } from '../../../src/views/editor/bay/solids/shade.ts';
 
 type Panel = FitOut['panels'][number];
 

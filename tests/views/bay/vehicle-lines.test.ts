@@ -1,11 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { NodeId } from '../../../src/design/index.ts';
-import {
-  dashed,
-  lengthwiseLines,
-  ringPoint,
-  stationRings,
-} from '../../../src/views/editor/bay/vehicle/vehicle-lines.ts';
+import { dashed, lengthwiseLines, ringPoint, stationRings } from '../../../src/shop/solids/vehicle-lines.ts';
 
 const square = [
   [-100, 0],

@@ -1,10 +1,10 @@
 import type { Pose } from '../../../base/index.ts';
 import type { Mover } from '../../../fitout/index.ts';
-import type { CameraState } from './camera/camera-state.ts';
+import type { CameraState } from '../../camera-state.ts';
+import { moverPoses } from '../../motion-pose.ts';
 import { createEye, type Eye } from './camera/eye.ts';
 import type { View } from './camera/view.ts';
 import { createGlide, type Glide } from './motion/glide.ts';
-import { moverPoses } from './motion/motion-pose.ts';
 
 /** Height of the picture's field: close to what a person takes in without turning the head. */
 export const FIELD_RAD = 0.82;

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useCallback } from 'react';
-import { orbited, panned, zoomed } from './camera/camera-state.ts';
+import { orbited, panned, zoomed } from '../../camera-state.ts';
 import type { BayTools } from './pointer/bay-tools.ts';
 
 const TURN_RAD = 0.12;

@@ -1,8 +1,8 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { type Box, boxAround } from '../../../base/index.ts';
+import type { CameraLimits } from '../../camera-state.ts';
 import type { Viewpoint } from '../state/store.ts';
 import { useEditorParts, useEditorStore } from '../state/use-editor.ts';
-import type { CameraLimits } from './camera/camera-state.ts';
 import { cameraLimits, cameraOn, type Lens, type Scene, viewpointCamera } from './camera/viewpoints.ts';
 import { FIELD_RAD, type Stage } from './stage.ts';
 import { wantsStillness } from './use-stage.ts';

@@ -1,4 +1,4 @@
-import { type CameraState, cameraBetween, eased } from './camera-state.ts';
+import { type CameraState, cameraBetween, eased } from '../../../camera-state.ts';
 
 /** How long a flight takes. */
 const FLIGHT_MS = 200;

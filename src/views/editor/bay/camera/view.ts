@@ -1,6 +1,6 @@
 import { add, dot, scale, subtract, unit, type Vec2, type Vec3 } from '../../../../base/index.ts';
+import { type CameraState, eyeOf, screenAxes, towardsEye } from '../../../camera-state.ts';
 import type { Ray } from '../pick/ray-hit.ts';
-import { type CameraState, eyeOf, screenAxes, towardsEye } from './camera-state.ts';
 
 /** A picture of the scene: where the eye stands, the height of its field, and the picture's size in pixels. */
 export interface View {

@@ -9,8 +9,8 @@ import {
   subtract,
   type Vec3,
 } from '../../../../base/index.ts';
+import { type CameraLimits, type CameraState, screenAxes, towardsEye } from '../../../camera-state.ts';
 import type { Viewpoint } from '../../state/store.ts';
-import { type CameraLimits, type CameraState, screenAxes, towardsEye } from './camera-state.ts';
 
 /** The picture: its height over its distance, and its width over its height. */
 export interface Lens {

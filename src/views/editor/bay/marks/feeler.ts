@@ -1,5 +1,5 @@
 import { add, cross, length, scale, subtract, unit, type Vec3 } from '../../../../base/index.ts';
-import type { LineData } from '../solids/mesh-data.ts';
+import type { LineData } from '../../../../shop/index.ts';
 
 /** Half the length of the tick across each end, and the least length at which a feeler line is drawn as a line. */
 const TICK_MM = 14;

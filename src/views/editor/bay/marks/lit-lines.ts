@@ -2,11 +2,15 @@ import { boxCorners, type Pose, placed, type Vec3 } from '../../../../base/index
 import { boxShape } from '../../../../bodies/index.ts';
 import type { CargoSpace } from '../../../../envelope/index.ts';
 import type { FitOut } from '../../../../fitout/index.ts';
-import { pushConvex } from '../solids/convex-solid.ts';
-import { NOT_HOUSED } from '../solids/housed.ts';
-import { emptyMesh, type LineData } from '../solids/mesh-data.ts';
-import { pushPanel, type Triangulate } from '../solids/panel-solid.ts';
-import { fullLight } from '../solids/shade.ts';
+import {
+  emptyMesh,
+  fullLight,
+  type LineData,
+  NOT_HOUSED,
+  pushConvex,
+  pushPanel,
+  type Triangulate,
+} from '../../../../shop/index.ts';
 import { frontOf } from './front.ts';
 
 type Panel = FitOut['panels'][number];

@@ -1,4 +1,4 @@
-import { eased } from '../camera/camera-state.ts';
+import { eased } from '../../../camera-state.ts';
 
 type Shares = Readonly<Record<string, number>>;
 

@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../../../base/index.ts';
-import { type CameraState, orbited, panned, zoomed } from '../camera/camera-state.ts';
+import { type CameraState, orbited, panned, zoomed } from '../../../camera-state.ts';
 import { mmPerPixel } from '../camera/view.ts';
 import { cameraOn } from '../camera/viewpoints.ts';
 import type { BayTools } from './bay-tools.ts';

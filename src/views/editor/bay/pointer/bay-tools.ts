@@ -2,8 +2,8 @@ import { type Box, HOME, type Vec2, type Vec3 } from '../../../../base/index.ts'
 import { shapeAt, shapeBox } from '../../../../bodies/index.ts';
 import type { CargoSpace } from '../../../../envelope/index.ts';
 import type { FitOut, Mover } from '../../../../fitout/index.ts';
+import { type CameraLimits, eyeOf } from '../../../camera-state.ts';
 import type { EditorStore } from '../../state/store.ts';
-import { type CameraLimits, eyeOf } from '../camera/camera-state.ts';
 import { projected, rayThroughPixel } from '../camera/view.ts';
 import { toggledShare } from '../motion/all-movers.ts';
 import { type PullRange, pullRange } from '../motion/pull-range.ts';

@@ -1,5 +1,5 @@
 import type { Vec2, Vec3 } from '../../../../base/index.ts';
-import type { CameraState } from '../camera/camera-state.ts';
+import type { CameraState } from '../../../camera-state.ts';
 
 /** What the pointer is doing in the bay. Each state holds what it began with, so that backing out is exact. */
 export type Press =

@@ -1,6 +1,6 @@
 import { after, HOME, type Pose, placed, type Vec3 } from '../../../../base/index.ts';
 import type { Mover } from '../../../../fitout/index.ts';
-import { motionPose } from '../motion/motion-pose.ts';
+import { motionPose } from '../../../motion-pose.ts';
 
 /** Where a point of a mover stands at a share of its own travel, its carrier standing as it does now. */
 export const pullPath = (

@@ -1,7 +1,7 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
 import type { PerspectiveCamera } from 'three';
-import { eyeOf } from '../camera/camera-state.ts';
+import { eyeOf } from '../../../camera-state.ts';
 import { FAR_MM, NEAR_MM, type View } from '../camera/view.ts';
 import type { Stage } from '../stage.ts';
 import { createPace } from './pace.ts';

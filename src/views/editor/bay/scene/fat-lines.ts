@@ -1,7 +1,7 @@
 import { LineMaterial } from 'three/examples/jsm/lines/LineMaterial.js';
 import { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
 import { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js';
-import type { LineData } from '../solids/mesh-data.ts';
+import type { LineData } from '../../../../shop/index.ts';
 
 export interface FatLook {
   readonly colour: string;

@@ -1,7 +1,6 @@
 import { BufferGeometry, Float32BufferAttribute, Matrix4, ShapeUtils, Vector2 } from 'three';
 import type { Pose } from '../../../../base/index.ts';
-import type { LineData, MeshData } from '../solids/mesh-data.ts';
-import type { Triangulate } from '../solids/panel-solid.ts';
+import type { LineData, MeshData, Triangulate } from '../../../../shop/index.ts';
 
 export const meshGeometry = (mesh: MeshData): BufferGeometry => {
   const geometry = new BufferGeometry();

@@ -11,7 +11,7 @@ import {
   type Texture,
 } from 'three';
 import { seededRandom } from '../../../../base/index.ts';
-import type { Finish } from '../solids/paints.ts';
+import type { Finish } from '../../../../shop/index.ts';
 
 /** How much of a sheet one tile of the grain shows, along and across it. */
 const GRAIN_TILE_MM = [960, 320] as const;

@@ -1,10 +1,10 @@
 import { useEffect, useMemo } from 'react';
 import type { CargoSpace } from '../../../../envelope/index.ts';
+import type { LineData } from '../../../../shop/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
 import { bayFitOut } from '../bay-fit-out.ts';
 import { type LitLines, litLines } from '../marks/lit-lines.ts';
 import type { SceneColours } from '../scene-colours.ts';
-import type { LineData } from '../solids/mesh-data.ts';
 import type { Stage } from '../stage.ts';
 import { disposeFatLines, type FatLook, fatLines } from './fat-lines.ts';
 import { MovingGroup } from './moving-group.tsx';

@@ -1,12 +1,16 @@
 import { DoubleSide, FrontSide } from 'three';
 import type { CargoSpace } from '../../../../envelope/index.ts';
+import {
+  emptyMesh,
+  fullLight,
+  type LineData,
+  lengthwiseLines,
+  pushConvex,
+  skinFaces,
+  stationRings,
+} from '../../../../shop/index.ts';
 import type { SceneColours } from '../scene-colours.ts';
-import { pushConvex } from '../solids/convex-solid.ts';
-import { emptyMesh, type LineData } from '../solids/mesh-data.ts';
-import { fullLight } from '../solids/shade.ts';
 import type { Stage } from '../stage.ts';
-import { skinFaces } from '../vehicle/skin-faces.ts';
-import { lengthwiseLines, stationRings } from '../vehicle/vehicle-lines.ts';
 import { facesGeometry, lineGeometry, meshGeometry } from './geometry.ts';
 import { MovingGroup } from './moving-group.tsx';
 import { useDisposed } from './use-disposed.ts';

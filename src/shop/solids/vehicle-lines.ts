@@ -1,6 +1,6 @@
-import { add, distance, scale, subtract, type Vec2, type Vec3 } from '../../../../base/index.ts';
-import type { CargoSpace } from '../../../../envelope/index.ts';
-import type { LineData } from '../solids/mesh-data.ts';
+import { add, distance, scale, subtract, type Vec2, type Vec3 } from '../../base/index.ts';
+import type { CargoSpace } from '../../envelope/index.ts';
+import type { LineData } from './mesh-data.ts';
 
 type Section = CargoSpace['sections'][number];
 

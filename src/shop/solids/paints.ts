@@ -1,11 +1,13 @@
-import { Color } from 'three';
-import type { GearKind, Material } from '../../../../catalog/index.ts';
+import type { GearKind, Material } from '../../catalog/index.ts';
 import type { Colour } from './mesh-data.ts';
 
-/** A colour as people write it, as the linear light that the shader wants. */
+/** One channel of sRGB (IEC 61966-2-1) as linear light. */
+const linearChannel = (value: number): number => (value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4);
+
+/** A colour as people write it, `#d4b689`, as the linear light that a shader wants. */
 export const linear = (hex: string): Colour => {
-  const { r, g, b } = new Color(hex);
-  return [r, g, b];
+  const channel = (at: number): number => linearChannel(Number.parseInt(hex.slice(at, at + 2), 16) / 255);
+  return [channel(1), channel(3), channel(5)];
 };
 
 /** What a surface is drawn as: one material of the scene each. */

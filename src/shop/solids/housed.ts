@@ -1,5 +1,5 @@
-import { type Pose, turned, type Vec3 } from '../../../../base/index.ts';
-import type { FitOut } from '../../../../fitout/index.ts';
+import { type Pose, turned, type Vec3 } from '../../base/index.ts';
+import type { FitOut } from '../../fitout/index.ts';
 
 type Panel = FitOut['panels'][number];
 

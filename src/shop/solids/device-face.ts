@@ -1,6 +1,6 @@
-import { add, scale, subtract, unit, type Vec3 } from '../../../../base/index.ts';
-import type { ConvexShape } from '../../../../bodies/index.ts';
-import type { Device } from '../../../../catalog/index.ts';
+import { add, scale, subtract, unit, type Vec3 } from '../../base/index.ts';
+import type { ConvexShape } from '../../bodies/index.ts';
+import type { Device } from '../../catalog/index.ts';
 import { type BodyPaint, pushTurned } from './convex-solid.ts';
 import type { Colour } from './mesh-data.ts';
 import { pushQuad } from './mesh-data.ts';

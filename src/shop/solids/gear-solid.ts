@@ -1,5 +1,5 @@
-import { add, type Box, boxAround, boxSize, type Pose, placed, turned, type Vec3 } from '../../../../base/index.ts';
-import type { GearKind } from '../../../../catalog/index.ts';
+import { add, type Box, boxAround, boxSize, type Pose, placed, turned, type Vec3 } from '../../base/index.ts';
+import type { GearKind } from '../../catalog/index.ts';
 import { type BodyPaint, pushTurned } from './convex-solid.ts';
 import { type Colour, flatNormal, pushLine, pushTriangles } from './mesh-data.ts';
 

@@ -1,4 +1,4 @@
-import { inverse, type Pose, placed, turned, type Vec3 } from '../../../../base/index.ts';
+import { inverse, type Pose, placed, turned, type Vec3 } from '../../base/index.ts';
 
 /** Light that still reaches the back of a carcass, as a share of that at its face. */
 const BACK_LIGHT = 0.52;

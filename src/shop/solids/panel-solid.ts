@@ -1,5 +1,5 @@
-import { type Polygon, signedArea, type Vec2, type Vec3 } from '../../../../base/index.ts';
-import type { FitOut } from '../../../../fitout/index.ts';
+import { type Polygon, signedArea, type Vec2, type Vec3 } from '../../base/index.ts';
+import type { FitOut } from '../../fitout/index.ts';
 import type { Housed } from './housed.ts';
 import {
   type Colour,

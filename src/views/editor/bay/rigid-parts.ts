@@ -1,5 +1,5 @@
-import type { Design } from '../../../../design/index.ts';
-import type { FitOut } from '../../../../fitout/index.ts';
+import type { Design } from '../../../design/index.ts';
+import type { FitOut } from '../../../fitout/index.ts';
 import { sameValue } from './same-value.ts';
 
 /** What moves as one: the parts of a carcass, or of no carcass, that one mover carries, with the gear among them. */

@@ -1,4 +1,4 @@
-import { add, type Box, cross, scale, unit, type Vec3 } from '../../../../base/index.ts';
+import { add, type Box, cross, scale, unit, type Vec3 } from '../base/index.ts';
 
 /**
  * Where the eye stands, as a person would say it: what it looks at, from which side, from how high, how far away.

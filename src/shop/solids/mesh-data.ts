@@ -1,14 +1,4 @@
-import {
-  cross,
-  length,
-  type Pose,
-  placed,
-  scale,
-  subtract,
-  turned,
-  type Vec2,
-  type Vec3,
-} from '../../../../base/index.ts';
+import { cross, length, type Pose, placed, scale, subtract, turned, type Vec2, type Vec3 } from '../../base/index.ts';
 
 /** Linear red, green and blue, 0 to 1. */
 export type Colour = Vec3;

@@ -1,7 +1,7 @@
-import type { Vec3 } from '../../../../base/index.ts';
-import { shellTriangles } from '../../../../bodies/index.ts';
-import type { CargoSpace } from '../../../../envelope/index.ts';
-import { flatNormal } from '../solids/mesh-data.ts';
+import type { Vec3 } from '../../base/index.ts';
+import { shellTriangles } from '../../bodies/index.ts';
+import type { CargoSpace } from '../../envelope/index.ts';
+import { flatNormal } from './mesh-data.ts';
 
 /** Triangles of the skin as plain coordinates, the floor apart from the rest. */
 export interface SkinFaces {

@@ -1,5 +1,5 @@
-import { add, cross, length, scale, subtract, unit, type Vec2, type Vec3 } from '../../../../base/index.ts';
-import type { ConvexShape } from '../../../../bodies/index.ts';
+import { add, cross, length, scale, subtract, unit, type Vec2, type Vec3 } from '../../base/index.ts';
+import type { ConvexShape } from '../../bodies/index.ts';
 import {
   type Colour,
   flatNormal,

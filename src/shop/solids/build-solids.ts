@@ -1,7 +1,7 @@
-import type { Vec2, Vec3 } from '../../../../base/index.ts';
-import type { Catalog, Device, GearKind } from '../../../../catalog/index.ts';
-import type { Design } from '../../../../design/index.ts';
-import type { FitOut } from '../../../../fitout/index.ts';
+import type { Vec2, Vec3 } from '../../base/index.ts';
+import type { Catalog, Device, GearKind } from '../../catalog/index.ts';
+import type { Design } from '../../design/index.ts';
+import type { FitOut } from '../../fitout/index.ts';
 import { pushConvex } from './convex-solid.ts';
 import { pushDeviceFace } from './device-face.ts';
 import { pushGear, type StandingGear } from './gear-solid.ts';

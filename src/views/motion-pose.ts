@@ -1,5 +1,5 @@
-import { after, HOME, type Pose, scale, shift, turnAbout } from '../../../../base/index.ts';
-import type { Mover } from '../../../../fitout/index.ts';
+import { after, HOME, type Pose, scale, shift, turnAbout } from '../base/index.ts';
+import type { Mover } from '../fitout/index.ts';
 
 /** What is needed of a mover to place what it carries. */
 export type Moving = Pick<Mover, 'id' | 'motion' | 'carriedBy'>;
