@@ -16,6 +16,8 @@ const withAccepted = (findings: readonly Finding[], design: Design): readonly Fi
   });
 };
 
+const pairsOfMovers = (movers: number): number => (movers < 2 ? 0 : (movers * (movers - 1)) / 2);
+
 /**
  * All checks of a design: what is wrong, what was measured, what each loading case weighs. Accepted findings stay in
  * the list with their severity and who lets them stand. Ways out are left empty here; `findWaysOut` adds them.
@@ -37,7 +39,7 @@ export const inspect = (input: InspectionInput): Inspection => {
       bodies: job.standing.length,
       pairs: verdicts.reduce((sum, verdict) => sum + verdict.pairs, 0),
       movers: input.fitout.movers.length,
-      moverPairs: 0,
+      moverPairs: pairsOfMovers(input.fitout.movers.length),
     },
   };
 };

@@ -85,6 +85,9 @@ const WAYS: { readonly [Kind in WayKind]: SayWay } = {
     `let the slide of ${speech.name(text(facts, 'opening'))} be chosen by load and depth`,
   'shorten-slide': (facts, speech) =>
     `put a ${speech.length(mm(facts))} slide under ${speech.name(text(facts, 'opening'))}`,
+  'other-hinge': (facts, speech) => `hang ${speech.name(text(facts, 'opening'))} on the ${text(facts, 'side')}`,
+  'lower-stop': (facts, speech) => `let ${speech.name(text(facts, 'opening'))} turn to ${text(facts, 'deg')}° only`,
+  'raise-row': (facts, speech) => `raise ${speech.name(text(facts, 'opening'))} by ${by(facts, speech)}`,
   'share-part': (facts, speech) => `give ${speech.name(text(facts, 'opening'))} what the others leave`,
   'move-carcass': (facts, speech) => `move ${text(facts, 'carcass')} ${by(facts, speech)} ${towards(facts)}`,
   'grow-opening': (facts, speech) => `make ${speech.name(text(facts, 'opening'))} ${by(facts, speech)} larger`,

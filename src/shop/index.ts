@@ -31,6 +31,7 @@ export { cutSequenceCsv, layoutDrawings } from './layout-files.ts';
 export * from './marks.ts';
 export * from './masses.ts';
 export * from './operations.ts';
+export { orderLines } from './order-lines.ts';
 export * from './packet.ts';
 export * from './sheet-jobs.ts';
 export * from './sheet-layouts.ts';

@@ -1,7 +1,7 @@
 import { formatMass, type LengthUnits } from '../base/index.ts';
 import type { Design } from '../design/index.ts';
 import type { FitOut } from '../fitout/index.ts';
-import type { Finding, Inspection, LoadingCaseResult, Severity } from '../inspection/index.ts';
+import type { Finding, Inspection, LoadingCaseResult, OpeningOrder, Severity } from '../inspection/index.ts';
 import { type CutAgain, revisionStamp } from '../revision/index.ts';
 import {
   CAUTIONS,
@@ -15,6 +15,7 @@ import {
   sayStamp,
 } from '../says/index.ts';
 import type { Marks } from './marks.ts';
+import { orderLines } from './order-lines.ts';
 
 export interface InspectionSheetInput {
   readonly design: Design;
@@ -23,6 +24,7 @@ export interface InspectionSheetInput {
   readonly marks: Marks;
   /** What has changed since sheets were cut from a released letter; left out where nothing is known of it. */
   readonly cutAgain?: CutAgain | null;
+  readonly order: OpeningOrder;
 }
 
 const SEVERITIES: readonly Severity[] = ['stop', 'caution', 'note'];
@@ -114,7 +116,8 @@ const revisionLines = ({ design, cutAgain }: InspectionSheetInput): readonly str
   ];
 };
 
-/** The inspection sheet as plain text: every finding with its value, limit and source, then loads, then cautions. */
+/** The inspection sheet as plain text: every finding with its value, limit and source, then the
+ * opening order, then loads, then cautions. */
 export const inspectionSheet = (input: InspectionSheetInput): string => {
   const { design, inspection } = input;
   const { checked, findings, cases } = inspection;
@@ -130,6 +133,8 @@ export const inspectionSheet = (input: InspectionSheetInput): string => {
     ...heading('Findings'),
     ...(findings.length === 0 ? ['none'] : []),
     ...findings.flatMap((finding, i) => findingLines(finding, i + 1, input, names)),
+    ...heading('Opening order'),
+    ...orderLines(input.order, names).flatMap((line) => (line === '' ? [''] : wrapped(line, '', LATER))),
     ...(cases.length === 0 ? [] : heading('Loading cases')),
     ...cases.flatMap((load) => caseLines(load, design.units)),
     ...heading('Cautions'),

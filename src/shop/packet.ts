@@ -1,4 +1,4 @@
-import type { Inspection } from '../inspection/index.ts';
+import { type Inspection, workOutOrder } from '../inspection/index.ts';
 import { type CutAgain, revisionStamp } from '../revision/index.ts';
 import { CAUTIONS, nameOfPart, sayStamp } from '../says/index.ts';
 import { cutListCsv } from './cut-list-csv.ts';
@@ -118,8 +118,15 @@ export const createPacket = (input: PacketInput): Packet => {
     {
       path: 'inspection.txt',
       kind: 'sheet',
-      about: 'inspection sheet: every finding, loads, cautions',
-      text: inspectionSheet({ design, fitout, inspection, marks, cutAgain: input.cutAgain ?? null }),
+      about: 'inspection sheet: every finding, opening order, loads, cautions',
+      text: inspectionSheet({
+        order: workOutOrder(input),
+        design,
+        fitout,
+        inspection,
+        marks,
+        cutAgain: input.cutAgain ?? null,
+      }),
     },
     ...balanceFiles(input),
     ...layoutFiles(layouts, input),

@@ -1,5 +1,14 @@
 import { type Box, boxesMeet, boxGrown, boxUnion, ROUNDING_MM } from '../../base/index.ts';
-import { gapWithin, shapeAt, shapeBox, travelBox, travelIsClear } from '../../bodies/index.ts';
+import {
+  boxShape,
+  type ConvexShape,
+  gapWithin,
+  shapeAt,
+  shapeBox,
+  travelBox,
+  travelIsClear,
+} from '../../bodies/index.ts';
+import { nearPairs } from '../broad-phase.ts';
 import { chainOf, chainPose, type Ground, heldAt, motionBetween, type Shares, type Solid, type Unit } from './units.ts';
 
 /** What is in the way of a move: units by id; `fixed` where something that never moves is. */
@@ -62,13 +71,14 @@ const isClear = (going: Going, standing: readonly Solid[], chain: readonly Unit[
   const { unit, from, to, carriers, inner, rider } = going;
   const against = judged(rider.solids, standing);
   if (against.length === 0 || rider.solids.length === 0) return true;
-  return travelIsClear(
-    motionBetween(unit, from, to),
-    solidsAt(rider.solids, inner, shares),
-    solidsAt(against, chain, shares),
-    0,
-    carriers.map((carrier) => heldAt(carrier, shares)),
-  );
+  const motion = motionBetween(unit, from, to);
+  const moving = solidsAt(rider.solids, inner, shares);
+  const obstacles = solidsAt(against, chain, shares);
+  const held = carriers.map((carrier) => heldAt(carrier, shares));
+  const isFree = (of: readonly ConvexShape[]): boolean => travelIsClear(motion, moving, of, 0, held);
+  // What turns mostly keeps clear of the whole box around the others, which is one proof instead of one for each.
+  const whole = boxShape(obstacles.map(shapeBox).reduce(boxUnion));
+  return (motion.kind === 'turn' && obstacles.length > 1 && isFree([whole])) || isFree(obstacles);
 };
 
 /** The box around everything that a rider passes through. */
@@ -82,31 +92,71 @@ export interface Lanes {
   readonly ground: Ground;
   /** What keeps a unit from going from one share of its travel to another while all else stands as given. */
   readonly blockers: (unit: Unit, from: number, to: number, shares: Shares) => Blockers;
+  /** Whether one other unit, standing as given, does. */
+  readonly meets: (unit: Unit, other: Unit, from: number, to: number, shares: Shares) => boolean;
+  /** Pairs of units whose whole ways come near each other, neither carrying the other. */
+  readonly pairs: () => readonly (readonly [Unit, Unit])[];
 }
 
-/** Boxes of units in places they were seen in, and of ways, made once. */
-export const createLanes = (ground: Ground): Lanes => {
-  const chains = new Map(ground.units.map((unit) => [unit.id, chainOf(ground, unit.id)]));
-  const chain = (unit: Unit): readonly Unit[] => chains.get(unit.id) ?? [unit];
-  const riders = (unit: Unit): readonly Unit[] => ground.units.filter((own) => chain(own).includes(unit));
-  const placeBoxes = new Map<string, Box | null>();
-  const placeBox = (unit: Unit, shares: Shares): Box | null => {
-    const key = `${unit.id} ${sharesKey(chain(unit), shares)}`;
-    const known = placeBoxes.get(key);
+const EVERYWHERE: Box = { min: [-Infinity, -Infinity, -Infinity], max: [Infinity, Infinity, Infinity] };
+
+/** The box around all places of a unit that nothing carries; everywhere for one that is carried. */
+const wholeBox = (unit: Unit): Box => {
+  if (unit.carriedBy !== null || unit.solids.length === 0) return EVERYWHERE;
+  return unit.solids.map(({ shape }) => travelBox(unit.motion, shape)).reduce(boxUnion);
+};
+
+/** Units as they are judged: what carries and what rides on each, and boxes of places and ways, each made once. */
+const createPlaces = (ground: Ground) => {
+  const chains = new Map(ground.units.map((unit) => [unit, chainOf(ground, unit.id)]));
+  const chain = (unit: Unit): readonly Unit[] => chains.get(unit) ?? [unit];
+  const riding = new Map<Unit, Unit[]>();
+  for (const own of ground.units)
+    for (const unit of chain(own)) {
+      const list = riding.get(unit);
+      if (list) list.push(own);
+      else riding.set(unit, [own]);
+    }
+  const whole = new Map(ground.units.map((unit) => [unit, wholeBox(unit)]));
+  const boxes = new Map<string, Box | null>();
+  const boxed = (key: string, make: () => Box | null): Box | null => {
+    const known = boxes.get(key);
     if (known !== undefined) return known;
-    const shapes = solidsAt(unit.solids, chain(unit), shares);
-    const box = shapes.length === 0 ? null : shapes.map(shapeBox).reduce(boxUnion);
-    placeBoxes.set(key, box);
+    const box = make();
+    boxes.set(key, box);
     return box;
   };
-  const wayBoxes = new Map<string, Box | null>();
-  const goingOf = (unit: Unit, rider: Unit, from: number, to: number): Going => {
-    const whole = chain(rider);
-    const at = whole.indexOf(unit);
-    return { unit, rider, from, to, carriers: whole.slice(0, at), inner: whole.slice(at + 1) };
+  return {
+    chain,
+    riders: (unit: Unit): readonly Unit[] => riding.get(unit) ?? [unit],
+    whole: (unit: Unit): Box => whole.get(unit) ?? EVERYWHERE,
+    place: (unit: Unit, shares: Shares): Box | null =>
+      boxed(`${unit.id} at ${sharesKey(chain(unit), shares)}`, () => {
+        const shapes = solidsAt(unit.solids, chain(unit), shares);
+        return shapes.length === 0 ? null : shapes.map(shapeBox).reduce(boxUnion);
+      }),
+    way: (key: string, going: Going): Box | null => boxed(`way ${key}`, () => wayBox(going)),
   };
+};
+
+export const createLanes = (ground: Ground): Lanes => {
+  const { chain, riders, whole, place, way } = createPlaces(ground);
+  const goingOf = (unit: Unit, rider: Unit, from: number, to: number): Going => {
+    const all = chain(rider);
+    const at = all.indexOf(unit);
+    return { unit, rider, from, to, carriers: all.slice(0, at), inner: all.slice(at + 1) };
+  };
+  const keyFor = ({ unit, rider, from, to }: Going, shares: Shares): string =>
+    `${unit.id} ${rider.id} ${from} ${to} ${sharesKey(chain(rider), { ...shares, [unit.id]: 0 })}`;
   const fixedNear = (box: Box | null): readonly Solid[] =>
     box === null ? ground.fixed : ground.fixed.filter((solid) => boxesMeet(box, solid.box));
+  const meetsOne = (going: Going, key: string, box: Box | null, other: Unit, shares: Shares): boolean => {
+    if (box !== null && !boxesMeet(box, whole(other))) return false;
+    const stands = place(other, shares);
+    if (stands === null || (box !== null && !boxesMeet(box, stands))) return false;
+    const pair = `${key} | ${sharesKey(chain(other), shares)}`;
+    return !remembered(going.rider, other, pair, () => isClear(going, other.solids, chain(other), shares));
+  };
   return {
     ground,
     blockers: (unit, from, to, shares) => {
@@ -115,28 +165,29 @@ export const createLanes = (ground: Ground): Lanes => {
       let fixed = false;
       for (const rider of moving) {
         const going = goingOf(unit, rider, from, to);
-        const way = `${unit.id} ${rider.id} ${from} ${to} ${sharesKey(chain(rider), { ...shares, [unit.id]: 0 })}`;
-        const known = wayBoxes.get(way);
-        const box = known === undefined ? wayBox(going) : known;
-        if (known === undefined) wayBoxes.set(way, box);
-        if (!fixed) fixed = !remembered(rider, ground.fixed, way, () => isClear(going, fixedNear(box), [], shares));
-        for (const other of ground.units) {
-          if (moving.includes(other) || met.has(other.id)) continue;
-          const place = placeBox(other, shares);
-          if (place === null || (box !== null && !boxesMeet(box, place))) continue;
-          const key = `${way} | ${sharesKey(chain(other), shares)}`;
-          if (!remembered(rider, other, key, () => isClear(going, other.solids, chain(other), shares)))
+        const key = keyFor(going, shares);
+        const box = way(key, going);
+        if (!fixed) fixed = !remembered(rider, ground.fixed, key, () => isClear(going, fixedNear(box), [], shares));
+        for (const other of ground.units)
+          if (!moving.includes(other) && !met.has(other.id) && meetsOne(going, key, box, other, shares))
             met.add(other.id);
-        }
       }
       return { units: [...met], fixed };
     },
+    meets: (unit, other, from, to, shares) =>
+      riders(unit).some((rider) => {
+        const going = goingOf(unit, rider, from, to);
+        const key = keyFor(going, shares);
+        return meetsOne(going, key, way(key, going), other, shares);
+      }),
+    pairs: () => {
+      const near: (readonly [Unit, Unit])[] = [];
+      const seen = (i: number, j: number): void => {
+        const [a, b] = [ground.units[i], ground.units[j]];
+        if (a && b && !chain(a).includes(b) && !chain(b).includes(a)) near.push([a, b]);
+      };
+      nearPairs(ground.units.map(whole), 0, seen);
+      return near;
+    },
   };
-};
-
-/** Where a solid stands when its riders stand as given. */
-export const solidPlaced = (ground: Ground, solid: Solid, rides: string | null, shares: Shares) => {
-  const chain = chainOf(ground, rides);
-  if (chain.every(({ id }) => (shares[id] ?? 0) === 0)) return solid.shape;
-  return shapeAt(solid.shape, chainPose(chain, shares));
 };

@@ -13,7 +13,7 @@ const carriedOut = (lanes: Lanes, unit: Unit): Shares =>
 const rowFor = (lanes: Lanes, unit: Unit, other: Unit): OrderRow | null => {
   const out = { ...carriedOut(lanes, other), ...carriedOut(lanes, unit) };
   const meets = ({ share }: { readonly share: number }): boolean =>
-    lanes.blockers(unit, 0, 1, { ...out, [other.id]: share }).units.includes(other.id);
+    lanes.meets(unit, other, 0, 1, { ...out, [other.id]: share });
   const notAt = other.rests.filter(meets);
   if (notAt.length === 0) return null;
   const at = other.rests.filter((rest) => !notAt.includes(rest));
@@ -31,12 +31,10 @@ const rowFor = (lanes: Lanes, unit: Unit, other: Unit): OrderRow | null => {
 /** What must be closed or open before what: a row for each mover and each other one that can be in its way. */
 export const orderRows = (lanes: Lanes): readonly OrderRow[] => {
   const { units } = lanes.ground;
-  return units.flatMap((unit) =>
-    units.flatMap((other) => {
-      // What it rides on and what rides on it move together; where those meet is a matter of one assembly.
-      const kin = chainOf(lanes.ground, unit.id).includes(other) || chainOf(lanes.ground, other.id).includes(unit);
-      const row = other === unit || kin ? null : rowFor(lanes, unit, other);
-      return row === null ? [] : [row];
-    }),
-  );
+  const place = new Map(units.map((unit, i) => [unit.id, i]));
+  const at = (id: string): number => place.get(id) ?? units.length;
+  return lanes
+    .pairs()
+    .flatMap(([a, b]) => [rowFor(lanes, a, b), rowFor(lanes, b, a)].filter((row) => row !== null))
+    .toSorted((p, q) => at(p.mover) - at(q.mover) || at(p.other) - at(q.other));
 };

@@ -12,7 +12,7 @@ export const FIGURES = {
   wheelbase: ['front-axle', 'rear-axle', 'side-to-side', 'front-unload', 'front-share', 'stability'],
   'sill-behind-rear-axle': ['front-axle', 'rear-axle', 'side-to-side', 'front-unload', 'front-share', 'stability'],
   track: ['side-to-side', 'stability'],
-  'floor-height': ['stability'],
+  'floor-height': ['stability', 'low-roof'],
   'cg-height': ['stability'],
   seats: ['payload', 'front-axle', 'rear-axle'],
 } as const satisfies Record<string, readonly RuleId[]>;

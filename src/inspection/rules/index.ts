@@ -9,13 +9,18 @@ import { bodyObstacle } from './body-obstacle.ts';
 import { bodyZone } from './body-zone.ts';
 import { cabinetSolves } from './cabinet-solves.ts';
 import { carcassGap } from './carcass-gap.ts';
+import { closureSwing, lowRoof } from './closure-swing.ts';
+import { deviceOut } from './device-out.ts';
 import { disclosure } from './disclosure.ts';
 import { figuresMissing } from './figures-missing.ts';
 import { gearHold, gearNeedsBracket } from './gear-hold.ts';
 import { gearInRoom } from './gear-in-room.ts';
+import { firstDue, gearOut } from './gear-to-hand.ts';
 import { gearUnplaced } from './gear-unplaced.ts';
+import { handRoom } from './hand-room.ts';
 import { hatchClosed } from './hatch-closed.ts';
 import { backStop, latchHold } from './latches.ts';
+import { moverPairs } from './mover-pairs.ts';
 import { moverTravel } from './mover-travel.ts';
 import { movingGap } from './moving-gap.ts';
 import { partTooBig, partTooSmall } from './part-size.ts';
@@ -24,6 +29,7 @@ import { ratingsContradict } from './ratings-contradict.ts';
 import { seatBackLoad } from './seat-back.ts';
 import { surveyClosureError, surveyMisread, surveySingleReading } from './survey-readings.ts';
 import { spaceMissing, startValues } from './survey-state.ts';
+import { workingTriple } from './working-triple.ts';
 
 /** One check. It looks at the job and at nothing else, and says what it found and measured. */
 export type Rule = (job: Job) => Verdict;
@@ -46,7 +52,15 @@ export const RULES: { readonly [Id in RuleId]: Rule } = {
   'gear-in-room': gearInRoom,
   'gear-unplaced': gearUnplaced,
   'hatch-closed': hatchClosed,
+  'closure-swing': closureSwing,
+  'low-roof': lowRoof,
   'mover-travel': moverTravel,
+  'mover-pairs': moverPairs,
+  'working-triple': workingTriple,
+  'hand-room': handRoom,
+  'device-out': deviceOut,
+  'gear-out': gearOut,
+  'first-due': firstDue,
   payload,
   'front-axle': frontAxle,
   'rear-axle': rearAxle,

@@ -1,5 +1,5 @@
 import { degrees, ROUNDING_MM } from '../../base/index.ts';
-import { certifiedTravel, gapWithin, type Motion, type TravelPlace } from '../../bodies/index.ts';
+import { certifiedTravel, gapWithin, type Motion, shapeBox, type TravelPlace } from '../../bodies/index.ts';
 import type { Finding, Measured } from '../finding.ts';
 import { halfWidthTo, type Job } from '../job.ts';
 import type { StandingBody } from '../standing.ts';
@@ -56,6 +56,13 @@ interface Outcome {
   readonly measured: readonly Measured[];
 }
 
+/** How much higher the body would have to stand to pass over what it meets; 0 where that stands as high as it does. */
+const riseOver = (moving: StandingBody | undefined, met: InTheWay): number => {
+  if (!moving) return 0;
+  const top = shapeBox(met.shape).max[2];
+  return top < moving.box.max[2] ? Math.max(0, top - moving.box.min[2]) : 0;
+};
+
 const blockedFinding = ({ mover, motion, moving }: Travelling, contact: TravelPlace, met: InTheWay): Finding => {
   const reaches = amountText(motion, contact.at);
   const whole = amountText(motion, motion.kind === 'slide' ? motion.toMm : motion.toRad);
@@ -71,6 +78,7 @@ const blockedFinding = ({ mover, motion, moving }: Travelling, contact: TravelPl
       mover: mover.name,
       body: moving[contact.shape]?.body.name ?? mover.name,
       obstacle: met.name,
+      risesMm: riseOver(moving[contact.shape], met),
     },
   });
 };

@@ -4,7 +4,7 @@ import { carcassWays, twoCarcassWays } from './carcass-ways.ts';
 import { gearWays, roomWays, secondGearWays } from './gear-ways.ts';
 import { anchorCountWays, anchorPlaceWays, anchorWays, backStopWays, gearHoldWays, latchWays } from './hold-ways.ts';
 import { largerRoomWays, solvingWays } from './opening-ways.ts';
-import { shorterSlideWays } from './travel-ways.ts';
+import { otherHingeWays, raiseWays, shorterSlideWays } from './travel-ways.ts';
 
 const anyOf =
   (...finders: readonly WayFinder[]): WayFinder =>
@@ -31,7 +31,15 @@ export const WAYS: { readonly [Id in RuleId]: WayFinder } = {
   'gear-in-room': anyOf(roomWays, largerRoomWays),
   'gear-unplaced': NO_WAY,
   'hatch-closed': offTheVehicle,
-  'mover-travel': shorterSlideWays,
+  'closure-swing': offTheVehicle,
+  'low-roof': NO_WAY,
+  'mover-travel': anyOf(shorterSlideWays, otherHingeWays, raiseWays),
+  'mover-pairs': anyOf(otherHingeWays, shorterSlideWays),
+  'working-triple': anyOf(otherHingeWays, shorterSlideWays),
+  'hand-room': NO_WAY,
+  'device-out': NO_WAY,
+  'gear-out': gearWays,
+  'first-due': NO_WAY,
   payload: NO_WAY,
   'front-axle': NO_WAY,
   'rear-axle': NO_WAY,

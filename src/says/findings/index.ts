@@ -1,5 +1,6 @@
 import type { RuleId } from '../../inspection/index.ts';
 import type { SayRule } from '../words.ts';
+import { sayDeviceOut, sayFirstDue, sayGearOut, sayHandRoom } from './access.ts';
 import {
   sayBodyBody,
   sayBodyInSpace,
@@ -43,7 +44,7 @@ import {
   saySurveyMisread,
   saySurveySingleReading,
 } from './survey.ts';
-import { sayMoverTravel } from './travel.ts';
+import { sayClosureSwing, sayLowRoof, sayMoverPairs, sayMoverTravel, sayWorkingTriple } from './travel.ts';
 
 /** The words of every rule: a new rule asks for its words here. */
 export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
@@ -63,7 +64,15 @@ export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
   'gear-in-room': sayGearInRoom,
   'gear-unplaced': sayGearUnplaced,
   'hatch-closed': sayHatchClosed,
+  'closure-swing': sayClosureSwing,
+  'low-roof': sayLowRoof,
   'mover-travel': sayMoverTravel,
+  'mover-pairs': sayMoverPairs,
+  'working-triple': sayWorkingTriple,
+  'hand-room': sayHandRoom,
+  'device-out': sayDeviceOut,
+  'gear-out': sayGearOut,
+  'first-due': sayFirstDue,
   payload: sayPayload,
   'front-axle': sayFrontAxle,
   'rear-axle': sayRearAxle,

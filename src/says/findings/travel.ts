@@ -21,3 +21,55 @@ export const sayMoverTravel: SayRule = (finding, speech) => {
     detail: `Nearest when it is out ${out}; ${speech.length(finding.limit)} is wanted between moving parts.${doubt(finding.uncertainty, speech)}`,
   };
 };
+
+export const sayClosureSwing: SayRule = (finding, speech) => {
+  const [subject, closure] = [partName(finding, 0, speech), factText(finding, 'closure')];
+  const open = speech.amount(factNumber(finding, 'openDeg'), 'deg');
+  if (factText(finding, 'what') === 'meets')
+    return {
+      title: sentence(`${closure} meets ${subject} on its swing, at ${open} from closed`),
+      detail: `${sentence(factText(finding, 'piece'))} runs ${speech.length(-finding.value)} into ${factText(finding, 'body')}.${doubt(finding.uncertainty, speech)}`,
+    };
+  return {
+    title: sentence(`${closure} passes ${speech.length(Math.abs(finding.value))} from ${subject} on its swing`),
+    detail: `Nearest at ${open} from closed, to ${factText(finding, 'body')}; ${speech.length(finding.limit)} is wanted.${doubt(finding.uncertainty, speech)}`,
+  };
+};
+
+export const sayLowRoof: SayRule = (finding, speech) => {
+  const closure = factText(finding, 'closure');
+  return {
+    title: sentence(`${closure} does not open fully under a roof at ${speech.length(factNumber(finding, 'roofMm'))}`),
+    detail: `Its swing reaches ${speech.length(finding.value)} above ground. Under that roof it opens ${speech.amount(factNumber(finding, 'reachesDeg'), 'deg')} of ${speech.amount(factNumber(finding, 'opensDeg'), 'deg')} before it touches.`,
+  };
+};
+
+const PAIR_WORDS: Readonly<Record<string, (first: string, second: string) => string>> = {
+  'either-first': (first, second) => `${first} and ${second} cross: move one at a time`,
+  'first-leads': (first, second) => `${first} must open before ${second}`,
+  'second-leads': (first, second) => `${second} must open before ${first}`,
+  'in-step': (first, second) => `${first} and ${second} only open in step`,
+  'never-together': (first, second) => `${first} and ${second} cannot be out together`,
+};
+
+export const sayMoverPairs: SayRule = (finding, speech) => {
+  const [first, second] = [partName(finding, 0, speech), partName(finding, 1, speech)];
+  const words = PAIR_WORDS[factText(finding, 'verdict')];
+  return {
+    title: sentence(words ? words(first, second) : `${first} and ${second} are in each other's way`),
+    detail: 'Judged over all places of both, not at samples. The opening order lists what must stand where.',
+    valueText: '',
+    limitText: '',
+  };
+};
+
+export const sayWorkingTriple: SayRule = (finding, speech) => {
+  const closures = factText(finding, 'closures');
+  const under = closures === '' ? '' : ` under ${closures}`;
+  return {
+    title: sentence(`${partName(finding, 0, speech)} and ${partName(finding, 1, speech)} do not both come out${under}`),
+    detail: 'No order was found in which a working person has all of them out at once.',
+    valueText: '',
+    limitText: '',
+  };
+};

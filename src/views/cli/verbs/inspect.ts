@@ -1,5 +1,6 @@
 import { type Finding, openStops } from '../../../inspection/index.ts';
-import { findingCounts } from '../../../shop/index.ts';
+import { nameOfPart, sayMotions, sayReach } from '../../../says/index.ts';
+import { findingCounts, orderLines } from '../../../shop/index.ts';
 import { openFlow } from '../open-flow.ts';
 import type { Outcome } from '../outcome.ts';
 import { readDesignFile } from '../read-design-file.ts';
@@ -46,18 +47,27 @@ export const inspect = async (path: string): Promise<Outcome> => {
   const flow = await openFlow();
   const begun = performance.now();
   const inspection = flow.inspectionWithWaysOut(design);
+  const order = flow.openingOrder(design);
   const ms = Math.round(performance.now() - begun);
   const say = sayer(design, flow.fitOut(design));
+  const names = nameOfPart(design, flow.fitOut(design));
   const { checked, findings } = inspection;
   return {
     lines: [
       `${design.title}: ${findingCounts(findings)}`,
       `checked ${checked.rules} rules, ${checked.bodies} bodies, ${checked.pairs} pairs, ${checked.movers} movers, ${checked.moverPairs} pairs of movers in ${ms} ms`,
       ...findings.flatMap((finding) => ['', ...findingLines(finding, say)]),
+      '',
+      'OPENING ORDER',
+      ...orderLines(order, names).map((line) => (line === '' ? '' : IN + line)),
     ],
     json: {
       findings: findings.map((finding) => findingJson(finding, say)),
       measured: inspection.measured,
+      openingOrder: {
+        rows: order.rows,
+        gear: order.gear.map((reach) => ({ ...reach, motions: sayMotions(reach), says: sayReach(reach, names) })),
+      },
       checked,
       ms,
     },
