@@ -81,6 +81,16 @@ export const vehicleSchema = z.strictObject({
   sale: z.enum(['new-untitled', 'in-service']).nullable().default(null),
   /** Whose rules on load labels count; null until somebody has said. */
   region: z.enum(['us', 'eu', 'other']).nullable().default(null),
+  /** What feeds the devices; null wherever nobody has read the label or the tape. */
+  power: z
+    .strictObject({
+      batteryAh: z.number().positive().max(5000).nullable().default(null),
+      /** What the alternator has to spare at idle, everything of the vehicle running. */
+      alternatorSpareA: z.number().nonnegative().max(2000).nullable().default(null),
+      /** Wire from source to cabinet and back, in metres. */
+      feedLoopM: z.number().positive().max(200).nullable().default(null),
+    })
+    .default({ batteryAh: null, alternatorSpareA: null, feedLoopM: null }),
   /** Loading cases of the shop's own beside the usual ones. */
   ownCases: z.array(ownCaseSchema).max(20).default([]),
   /** How far the bumper stands behind the sill: a person leans over it. */

@@ -12,6 +12,8 @@ export interface HeldMover {
   readonly carcass: string | null;
   /** The mover with everything that it carries, and what leans on it from behind. */
   readonly kg: number;
+  /** Centre of mass of the mover with what it carries, stowed. */
+  readonly centre: Vec3;
   readonly opens: Vec3;
 }
 
@@ -72,7 +74,8 @@ export const heldMovers = (job: Job): readonly HeldMover[] => {
       } else if (leaning.has(mass.origin)) kg += item.kg;
     });
     if (own <= 0) return [];
-    return [{ mover, carcass, kg, opens: opensTo(mover, scale(moment, 1 / own)) }];
+    const centre = scale(moment, 1 / own);
+    return [{ mover, carcass, kg, centre, opens: opensTo(mover, centre) }];
   });
 };
 

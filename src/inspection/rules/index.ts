@@ -13,6 +13,7 @@ import { closureSwing, lowRoof } from './closure-swing.ts';
 import { deviceOut } from './device-out.ts';
 import { disclosure } from './disclosure.ts';
 import { figuresMissing } from './figures-missing.ts';
+import { gasSpring } from './gas-springs.ts';
 import { gearHold, gearNeedsBracket } from './gear-hold.ts';
 import { gearInRoom } from './gear-in-room.ts';
 import { firstDue, gearOut } from './gear-to-hand.ts';
@@ -24,15 +25,31 @@ import { moverPairs } from './mover-pairs.ts';
 import { moverTravel } from './mover-travel.ts';
 import { movingGap } from './moving-gap.ts';
 import { partTooBig, partTooSmall } from './part-size.ts';
+import { alternator, batteryHours, bayHeat, powerUnknown, wireAndFuse } from './power.ts';
 import { frontAxle, payload, rearAxle } from './ratings.ts';
 import { ratingsContradict } from './ratings-contradict.ts';
+import { controls, headClear, heavyGear, lifting, reachFar } from './reach.ts';
 import { seatBackLoad } from './seat-back.ts';
+import { drawerBottoms, shelfSags } from './shelves.ts';
+import { slideLoad, trayLeg, trayTip } from './slides.ts';
 import { surveyClosureError, surveyMisread, surveySingleReading } from './survey-readings.ts';
 import { spaceMissing, startValues } from './survey-state.ts';
 import { workingTriple } from './working-triple.ts';
 
 /** One check. It looks at the job and at nothing else, and says what it found and measured. */
 export type Rule = (job: Job) => Verdict;
+
+/** What a function that judges two things at once says of one of them. */
+const only =
+  (id: RuleId, rule: Rule): Rule =>
+  (job) => {
+    const { findings, measured, pairs } = rule(job);
+    return {
+      findings: findings.filter((finding) => finding.rule === id),
+      measured: measured.filter((taken) => taken.rule === id),
+      pairs,
+    };
+  };
 
 /** Every rule by its id: a new id asks here for its function, and in the room `says` for its words. */
 export const RULES: { readonly [Id in RuleId]: Rule } = {
@@ -81,6 +98,24 @@ export const RULES: { readonly [Id in RuleId]: Rule } = {
   'gear-hold': gearHold,
   'gear-needs-bracket': gearNeedsBracket,
   'seat-back-load': seatBackLoad,
+  'slide-load': slideLoad,
+  'tray-leg': trayLeg,
+  'tray-tip': trayTip,
+  'shelf-sag': shelfSags,
+  'drawer-bottom-sag': drawerBottoms,
+  'gas-spring': gasSpring,
+  lifting,
+  'heavy-gear': heavyGear,
+  'reach-far': reachFar,
+  'control-height': only('control-height', controls),
+  'reading-angle': only('reading-angle', controls),
+  'head-clear': headClear,
+  'battery-hours': batteryHours,
+  alternator,
+  'wire-fuse': only('wire-fuse', wireAndFuse),
+  'wire-drop': only('wire-drop', wireAndFuse),
+  'bay-heat': bayHeat,
+  'power-unknown': powerUnknown,
   'part-too-small': partTooSmall,
   'part-too-big': partTooBig,
 };

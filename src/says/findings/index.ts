@@ -1,6 +1,7 @@
 import type { RuleId } from '../../inspection/index.ts';
 import type { SayRule } from '../words.ts';
 import { sayDeviceOut, sayFirstDue, sayGearOut, sayHandRoom } from './access.ts';
+import { sayDrawerBottomSag, sayGasSpring, sayShelfSag, saySlideLoad, sayTrayLeg, sayTrayTip } from './carry.ts';
 import {
   sayBodyBody,
   sayBodyInSpace,
@@ -36,7 +37,9 @@ import {
   sayStabilityLoss,
 } from './loads.ts';
 import { sayCabinetSolves, sayPartTooBig, sayPartTooSmall } from './making.ts';
+import { sayAlternator, sayBatteryHours, sayBayHeat, sayPowerUnknown, sayWireDrop, sayWireFuse } from './power.ts';
 import { sayRatingsContradict } from './ratings.ts';
+import { sayControlHeight, sayHeadClear, sayHeavyGear, sayLifting, sayReachFar, sayReadingAngle } from './reach.ts';
 import {
   saySpaceMissing,
   sayStartValues,
@@ -93,6 +96,24 @@ export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
   'gear-hold': sayGearHold,
   'gear-needs-bracket': sayGearNeedsBracket,
   'seat-back-load': saySeatBackLoad,
+  'slide-load': saySlideLoad,
+  'tray-leg': sayTrayLeg,
+  'tray-tip': sayTrayTip,
+  'shelf-sag': sayShelfSag,
+  'drawer-bottom-sag': sayDrawerBottomSag,
+  'gas-spring': sayGasSpring,
+  lifting: sayLifting,
+  'heavy-gear': sayHeavyGear,
+  'reach-far': sayReachFar,
+  'control-height': sayControlHeight,
+  'reading-angle': sayReadingAngle,
+  'head-clear': sayHeadClear,
+  'battery-hours': sayBatteryHours,
+  alternator: sayAlternator,
+  'wire-fuse': sayWireFuse,
+  'wire-drop': sayWireDrop,
+  'bay-heat': sayBayHeat,
+  'power-unknown': sayPowerUnknown,
   'part-too-small': sayPartTooSmall,
   'part-too-big': sayPartTooBig,
 };

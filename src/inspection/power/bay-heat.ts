@@ -1,0 +1,90 @@
+import type { InspectionInput } from '../job.ts';
+
+/** Warming of one closed bay of devices. */
+export interface BayHeat {
+  readonly opening: string;
+  readonly watts: number;
+  /** Heat through its walls in free air for each kelvin (W/K). */
+  readonly lossWK: number;
+  readonly riseK: number;
+  /** Air that holds the limit (m³/h), and the free area of each of two vents (mm²). */
+  readonly fanM3h: number;
+  readonly ventMm2: number;
+  /** Vents and fans are fitted there. */
+  readonly vents: number;
+}
+
+const MM2_PER_M2 = 1e6;
+/** Walls of a carcass count as outer up to this much beyond the opening: the panel and its set-back (mm). */
+const WALL_MM = 40;
+
+type Input = Pick<InspectionInput, 'design' | 'fitout' | 'catalog' | 'rules'>;
+
+const LOSS_RULE: Readonly<Record<string, string>> = {
+  plywood: 'heat-loss-plywood',
+  'faced-plywood': 'heat-loss-plywood',
+  plastic: 'heat-loss-plastic',
+  aluminium: 'heat-loss-aluminium',
+  composite: 'heat-loss-aluminium',
+};
+
+/** Heat of everything in a bay: what radios draw when they send less what leaves by the antenna, and what all draw besides. */
+const wattsIn = ({ fitout, catalog, rules }: Input, opening: string): number =>
+  fitout.devices.reduce((sum, placed) => {
+    const record = placed.opening === opening ? catalog.devices.get(placed.device) : undefined;
+    if (!record) return sum;
+    const volts = rules.value('supply-volts');
+    const { amps, transmitShare, radiatedW } = record;
+    const sending = amps.transmit > 0 ? transmitShare * Math.max(0, volts * amps.transmit - radiatedW) : 0;
+    return sum + sending + (1 - (amps.transmit > 0 ? transmitShare : 0)) * volts * amps.run;
+  }, 0);
+
+/** Heat for each kelvin through the face of a bay and through the walls of the carcass that it stands at. */
+const lossOf = (input: Input, opening: InspectionInput['fitout']['openings'][number]): number => {
+  const { fitout, catalog, rules } = input;
+  const carcass = fitout.carcasses.find(({ id }) => id === opening.carcass);
+  if (!carcass) return 0;
+  const [w, d, h] = opening.size;
+  const kOf = (material: string | undefined): number => {
+    const kind = material === undefined ? undefined : catalog.materials.get(material)?.kind;
+    return rules.value(LOSS_RULE[kind ?? 'plywood'] ?? 'heat-loss-plywood');
+  };
+  const panel = (role: string): string | undefined =>
+    fitout.panels.find((each) => each.carcass === carcass.id && each.role === role)?.material;
+  const plate = fitout.panels.find(({ origin, role }) => origin === opening.id && role === 'plate')?.material;
+  const high = (axis: 0 | 1 | 2): boolean => opening.from[axis] + opening.size[axis] >= carcass.size[axis] - WALL_MM;
+  const low = (axis: 0 | 1 | 2): boolean => opening.from[axis] <= WALL_MM;
+  const walls: readonly (readonly [free: boolean, area: number, k: number])[] = [
+    [true, w * h, kOf(plate)],
+    [low(0), d * h, kOf(panel('side-left'))],
+    [high(0), d * h, kOf(panel('side-right'))],
+    [high(2), w * d, kOf(panel('top'))],
+    [high(1), w * h, kOf(panel('back'))],
+  ];
+  return walls.reduce((sum, [free, area, k]) => (free ? sum + (k * area) / MM2_PER_M2 : sum), 0);
+};
+
+/** Every opening that holds devices which draw current. */
+export const bayHeats = (input: Input): readonly BayHeat[] => {
+  const { fitout, catalog, rules } = input;
+  const limit = rules.value('heat-rise');
+  return fitout.openings.flatMap((opening): readonly BayHeat[] => {
+    const watts = wattsIn(input, opening.id);
+    const lossWK = lossOf(input, opening);
+    if (watts <= 0 || lossWK <= 0) return [];
+    const vents = fitout.hardware.filter(
+      ({ origin, item }) => origin === opening.id && catalog.hardware.get(item)?.kind === 'vent',
+    ).length;
+    return [
+      {
+        opening: opening.id,
+        watts,
+        lossWK,
+        riseK: watts / lossWK,
+        fanM3h: (rules.value('fan-air') * watts) / limit,
+        ventMm2: (rules.value('vent-area-per-50w') * watts) / 50,
+        vents,
+      },
+    ];
+  });
+};

@@ -1,0 +1,184 @@
+import { describe, expect, it, test } from 'vitest';
+import { powerPlan } from '../../../src/inspection/index.ts';
+import { fuseFor, wireDrop } from '../../../src/inspection/power/index.ts';
+import reference from '../../reference/wire-drop.json' with { type: 'json' };
+import {
+  catalog,
+  designWith,
+  findingsOf,
+  fitOut,
+  inspectScene,
+  linesOf,
+  node,
+  panel,
+  rules,
+  vehicleWith,
+} from '../fixture.ts';
+
+describe('wire', () => {
+  it('holds to the published tolerance', () => expect(reference.tolerance).toBe(0.0001));
+
+  test.each(reference.cases)('$currentA A over $loopM m of $areaMm2 mm²', (one) => {
+    const drop = wireDrop(0.0172, one.currentA, one.loopM, one.areaMm2);
+    expect(Math.abs(drop - one.expect.dropV)).toBeLessThanOrEqual(reference.tolerance);
+    expect(Math.abs(drop / 12 - one.expect.dropShareOf12V)).toBeLessThanOrEqual(reference.tolerance);
+  });
+
+  it('21 ft of loop at 10 A and 3 % of 12 V want 6,271 circular mils', () => {
+    // 6.4 m; 0.0172 · 10 · 6.4008 / 0.36 = 3.058 mm²; one circular mil is 5.067e-4 mm²: 6,035. The page reckons
+    // with 10.75 ohm-mil per foot, warm copper, 0.01787 ohm mm² / m: 3.177 mm², 6,271.
+    const warm = 0.01787;
+    const area = (warm * 10 * 6.4008) / 0.36;
+    expect(area / 5.067e-4).toBeCloseTo(6271, -1);
+    expect(wireDrop(warm, 10, 6.4008, area)).toBeCloseTo(0.36, 9);
+  });
+
+  it('a fuse is 1.25 times the current and no more than the wire carries', () => {
+    expect(fuseFor(11.5, 1.25, 20)).toBe(15);
+    expect(fuseFor(17, 1.25, 20)).toBeNull();
+  });
+});
+
+const device = (id: string, record: string, opening: string | null = 'opening-1') => ({
+  id,
+  origin: node(id),
+  device: record,
+  at: [0, 0, 0] as const,
+  opening: opening === null ? null : node(opening),
+  mover: null,
+});
+
+const power = (parts: Record<string, unknown>) => ({ vehicle: vehicleWith({ power: parts }) });
+
+describe('power of a 25 W and a 50 W radio', () => {
+  const devices = [device('a', 'radio-25'), device('b', 'radio-50')];
+
+  it('adds up', () => {
+    const design = designWith(power({ batteryAh: 80 }));
+    const plan = powerPlan({ design, fitout: fitOut({ devices }), catalog, rules });
+    // Standby 0.05 + 0.05; run 0.5 + 0.7; most 1.2 + (11.5 − 0.7); mean 0.2 · 7 + 0.8 · 0.5 + 0.2 · 11.5 + 0.8 · 0.7.
+    expect(plan.standbyA).toBeCloseTo(0.1, 9);
+    expect(plan.runA).toBeCloseTo(1.2, 9);
+    expect(plan.mostA).toBeCloseTo(12, 9);
+    expect(plan.meanA).toBeCloseTo(4.66, 9);
+    // 80 · 0.5 / 0.1 = 400 h
+    expect(plan.parkedHours).toBeCloseTo(400, 9);
+    // 7 · 1.25 = 8.75: 10 A; 11.5 · 1.25 = 14.4: 15 A; gauge 18 carries both while the loop is unknown.
+    expect(plan.circuits.map(({ fuseA, wire, dropShare }) => [fuseA, wire?.gauge, dropShare])).toEqual([
+      [10, '18', null],
+      [15, '18', null],
+    ]);
+  });
+
+  it('a long feed takes a thicker wire, and says when none is thick enough', () => {
+    const plan = (feedLoopM: number) =>
+      powerPlan({ design: designWith(power({ feedLoopM })), fitout: fitOut({ devices }), catalog, rules });
+    // 0.0172 · 11.5 · 6 / A ≤ 0.36 wants 3.3 mm²: gauge 10 with 4.7.
+    expect(plan(6).circuits[1]?.wire?.gauge).toBe('10');
+    // 0.0172 · 11.5 · 10 / 4.7 / 12 = 3.5 %
+    const scene = inspectScene({ survey: null, design: power({ feedLoopM: 10 }), fitout: { devices } });
+    expect(findingsOf(scene, 'wire-drop')[0]?.value).toBeCloseTo(0.0351, 4);
+  });
+
+  it('a small battery, a small alternator, and figures that nobody brought', () => {
+    const many = Array.from({ length: 40 }, (_, i) => device(`d-${i}`, 'radio-50', `opening-${i}`));
+    const scene = inspectScene({
+      survey: null,
+      design: power({ batteryAh: 10, alternatorSpareA: 50, feedLoopM: 3 }),
+      fitout: { devices: many },
+    });
+    // 10 · 0.5 / (40 · 0.05) = 2.5 h; 40 · (0.2 · 11.5 + 0.8 · 0.7) = 114.4 A
+    expect(linesOf(scene, 'battery-hours')).toEqual(['caution  2.5']);
+    expect(linesOf(scene, 'alternator')).toEqual(['caution  114.4']);
+    const unknown = inspectScene({ survey: null, fitout: { devices } });
+    expect(findingsOf(unknown, 'power-unknown')[0]?.facts.missing).toBe('battery alternator feed');
+    expect(linesOf(unknown, 'battery-hours')).toEqual([]);
+  });
+
+  it('a large inverter-like load finds no fuse', () => {
+    const thick = new Map(catalog.devices);
+    const [radio] = [catalog.devices.get('radio-50')];
+    if (!radio) throw new Error('no radio-50');
+    thick.set('winch', { ...radio, id: 'winch', name: 'Winch', amps: { standby: 0, run: 90, transmit: 0 } });
+    const scene = inspectScene({
+      survey: null,
+      from: { ...catalog, devices: thick },
+      fitout: { devices: [device('w', 'winch')] },
+    });
+    expect(linesOf(scene, 'wire-fuse')).toEqual(['caution w 90']);
+  });
+});
+
+describe('bay-heat', () => {
+  it('two radios of 50 W at a fifth of the time: 56 W of heat', () => {
+    const devices = [device('a', 'radio-x'), device('b', 'radio-x')];
+    const radio = catalog.devices.get('radio-50');
+    if (!radio) throw new Error('no radio-50');
+    // 13.8 V · 12 A − 50 W = 115.6 sending, 13.8 · 0.45 = 6.2 listening: 0.2 · 115.6 + 0.8 · 6.2 = 28.1 each.
+    const devicesOf = new Map(catalog.devices).set('radio-x', {
+      ...radio,
+      id: 'radio-x',
+      amps: { standby: 0, run: 0.45, transmit: 12 },
+    });
+    const opening = {
+      id: node('opening-1'),
+      carcass: node('carcass-1'),
+      parent: null,
+      depth: 0,
+      content: 'fitted' as const,
+      name: '',
+      from: [200, 18, 200] as const,
+      size: [500, 300, 200] as const,
+      least: [0, 0, 0] as const,
+      mover: null,
+    };
+    const carcass = {
+      id: node('carcass-1'),
+      name: 'bay',
+      pose: {
+        turn: [
+          [0, -1, 0],
+          [1, 0, 0],
+          [0, 0, 1],
+        ] as const,
+        at: [0, 450, 0] as const,
+      },
+      size: [900, 700, 700] as const,
+      massKg: 0,
+    };
+    const plate = panel('opening-1/plate', 500, 200, {
+      origin: node('opening-1'),
+      role: 'plate',
+      material: 'aluminium-32',
+    });
+    const scene = (hardware: readonly string[]) =>
+      inspectScene({
+        survey: null,
+        from: { ...catalog, devices: devicesOf },
+        fitout: {
+          devices,
+          openings: [opening],
+          carcasses: [carcass],
+          panels: [plate],
+          hardware: hardware.map((item) => ({
+            id: 'vent',
+            origin: node('opening-1'),
+            carcass: node('carcass-1'),
+            from: 'hardware' as const,
+            item,
+            name: item,
+            quantity: 1,
+            lengthMm: null,
+            at: null,
+            mover: null,
+          })),
+        },
+      });
+    // Only the plate stands in free air: 0.5 · 0.2 m² · 12 = 1.2 W/K; 56.2 / 1.2 = 46.8 K; fan 3.1 · 56.2 / 10 = 17.4.
+    const [hot] = findingsOf(scene([]), 'bay-heat');
+    expect(hot?.facts.watts).toBeCloseTo(56.2, 1);
+    expect(hot?.value).toBeCloseTo(46.8, 1);
+    expect(hot?.facts.fanM3h).toBeCloseTo(17.4, 1);
+    expect(findingsOf(scene(['vent-louvre-60']), 'bay-heat')).toEqual([]);
+  });
+});
