@@ -4,7 +4,15 @@ import { type Catalog, type HouseRules, houseRules } from './catalog/index.ts';
 import type { Design } from './design/index.ts';
 import { type CargoSpace, createCargoSpace } from './envelope/index.ts';
 import { createFitOutSolver, type FitOut } from './fitout/index.ts';
-import { findWaysOut, type Inspection, inspect, type OpeningOrder, workOutOrder } from './inspection/index.ts';
+import {
+  type CarryIn,
+  findWaysOut,
+  type Inspection,
+  inspect,
+  type OpeningOrder,
+  planCarryIn,
+  workOutOrder,
+} from './inspection/index.ts';
 
 /**
  * From a design to everything that follows from it. Each stage remembers its last result and runs again only when
@@ -21,6 +29,8 @@ export interface Flow {
   readonly inspectionWithWaysOut: (design: Design) => Inspection;
   /** What must be closed before what opens, and how each item of gear comes to hand. */
   readonly openingOrder: (design: Design) => OpeningOrder;
+  /** How every carcass is carried in; null without a cargo space. Takes seconds where no plain way leads in. */
+  readonly carryIn: (design: Design) => CarryIn | null;
 }
 
 /** Remembers the last answer for as long as every argument is the same object. */
@@ -75,6 +85,11 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
         catalog,
         rules: rules(design),
       });
+    }),
+    carryIn: remembered((design: Design) => {
+      const made = space(design);
+      if (!made.ok) return null;
+      return planCarryIn({ design, space: made.value, fitout: fitOutFor(design), catalog, rules: rules(design) });
     }),
     inspectionWithWaysOut: remembered((design: Design) => findWaysOut(inspection(design), design, inspectCopy)),
   };

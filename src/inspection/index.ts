@@ -3,6 +3,9 @@
 // knows: what is wrong
 export type { GearReach, OpeningOrder, OrderRow, OrderStep } from './access/opening-order.ts';
 export { workOutOrder } from './access/work-out-order.ts';
+export { planCarryIn } from './carry/carry-in.ts';
+export type { CarriedCarcass, CarriedMount, CarryIn, CarryPath, CarryPose } from './carry/carry-result.ts';
+export { carryPoseOf } from './carry/plan-out.ts';
 export { findWaysOut } from './find-ways-out.ts';
 export * from './finding.ts';
 export { inspect, openStops } from './inspect.ts';

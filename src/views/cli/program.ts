@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { BadInput, complaintLine } from './bad-input.ts';
 import type { Outcome } from './outcome.ts';
+import { carry } from './verbs/carry.ts';
 import { check, problemsJson } from './verbs/check.ts';
 import { compare } from './verbs/compare.ts';
 import { draw } from './verbs/draw.ts';
@@ -81,6 +82,9 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
   );
   verb('inspect', 'all checks, each with value, limit, source and a way out').action(async (path: string, said: Said) =>
     done(await inspect(path), said),
+  );
+  verb('carry', 'how each carcass is carried in, in which order and by which steps').action(
+    async (path: string, said: Said) => done(await carry(path), said),
   );
   verb('weigh', 'masses, and what the axles carry in each loading case').action(async (path: string, said: Said) =>
     done(await weigh(path), said),

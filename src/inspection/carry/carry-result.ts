@@ -1,0 +1,45 @@
+import type { Vec3 } from '../../base/index.ts';
+
+/** Where a carried carcass stands on its way: moved by `shift` and turned about its own middle, in vehicle axes. */
+export interface CarryPose {
+  readonly shift: Vec3;
+  /** Right-handed turns about y, then x, then z: positive pitch brings the front edge down. */
+  readonly pitchRad: number;
+  readonly rollRad: number;
+  readonly yawRad: number;
+}
+
+/** One way of a carcass from its place to the open air behind the vehicle; carried in it is run backwards. */
+export interface CarryPath {
+  /** From the place (no shift, no turn) to outside. */
+  readonly poses: readonly CarryPose[];
+  /** Proven for the whole way, against everything that it does not stand near in its place. Infinity: nothing near. */
+  readonly leastGap: number;
+  /** What is nearest on the way. */
+  readonly nearest: string;
+}
+
+export interface CarriedCarcass {
+  readonly carcass: string;
+  /** The way with what stands in the vehicle before it; null where none was found within the budget. */
+  readonly path: CarryPath | null;
+  /** True when it can be taken out again with everything else in its place. */
+  readonly comesOutAlone: boolean;
+  /** Where no way was found: how far from its place the search came, and what it met there most. */
+  readonly stuck: { readonly mm: number; readonly by: string } | null;
+  /** Middle of the carcass about which it is turned. */
+  readonly middle: Vec3;
+  readonly massKg: number;
+}
+
+/** A mount, taken off with the closures open. */
+export interface CarriedMount {
+  readonly mount: string;
+  readonly comesOff: boolean;
+}
+
+export interface CarryIn {
+  /** In the order in which they are carried in; those without a way last. */
+  readonly carcasses: readonly CarriedCarcass[];
+  readonly mounts: readonly CarriedMount[];
+}

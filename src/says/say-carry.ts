@@ -1,0 +1,78 @@
+import { degrees, type LengthUnits, ROUNDING_MM, ROUNDING_RAD } from '../base/index.ts';
+import type { CarriedCarcass, CarryIn, CarryPose } from '../inspection/index.ts';
+import { sayLength } from './amounts.ts';
+import { sentence } from './words.ts';
+
+type Naming = (id: string) => string;
+
+/** Which way each axis of the vehicle goes, below and above nothing. Vehicle axes: x forward, y left, z up. */
+const SHIFT_WORDS = [
+  (by: string, more: boolean) => `slide it ${by} ${more ? 'forward' : 'rearward'}`,
+  (by: string, more: boolean) => `set it ${by} to the ${more ? 'left' : 'right'}`,
+  (by: string, more: boolean) => `${more ? 'lift' : 'lower'} it ${by}`,
+] as const;
+
+const TURN_WORDS = [
+  ['pitchRad', 'tilt its front edge down', 'tilt its front edge up'],
+  ['rollRad', 'tilt it over to the left', 'tilt it over to the right'],
+  ['yawRad', 'swing its front edge to the right', 'swing its front edge to the left'],
+] as const;
+
+/** The axis along which most is moved is said last, since it is what the others make room for. */
+const legWords = (from: CarryPose, to: CarryPose, units: LengthUnits): string => {
+  const turns = TURN_WORDS.flatMap(([key, less, more]) => {
+    const by = to[key] - from[key];
+    if (Math.abs(by) <= ROUNDING_RAD) return [];
+    // A turn about +y brings the front edge down.
+    const rises = key === 'pitchRad' ? by < 0 : by > 0;
+    return [`${rises ? more : less} ${Math.round(Math.abs(degrees(by)))}°`];
+  });
+  const shifts = SHIFT_WORDS.flatMap((words, axis) => {
+    const by = (to.shift[axis] ?? 0) - (from.shift[axis] ?? 0);
+    return Math.abs(by) <= ROUNDING_MM
+      ? []
+      : [{ size: Math.abs(by), text: words(sayLength(Math.abs(by), units), by > 0) }];
+  }).toSorted((a, b) => a.size - b.size);
+  return [...turns, ...shifts.map(({ text }) => text)].join(', ');
+};
+
+/** The steps of carrying it in, from behind the vehicle to its place: each one sentence without a full stop. */
+export const sayCarrySteps = ({ path }: CarriedCarcass, units: LengthUnits): readonly string[] => {
+  if (!path) return [];
+  const inward = path.poses.toReversed();
+  return inward.slice(1).flatMap((to, i) => {
+    const from = inward[i];
+    const words = from ? legWords(from, to, units) : '';
+    return words === '' ? [] : [sentence(words)];
+  });
+};
+
+/** One carcass in a sentence or two: its least gap, or where the search stuck. */
+export const sayCarried = (own: CarriedCarcass, wantedMm: number, units: LengthUnits, names: Naming): string => {
+  const name = names(own.carcass);
+  if (!own.path) {
+    const by = own.stuck && own.stuck.by !== '' ? `, mostly on ${own.stuck.by}` : '';
+    const reached = own.stuck
+      ? ` Drawn straight it comes ${sayLength(own.stuck.mm, units)} out of its place${by}.`
+      : '';
+    return sentence(`${name}: no way in was found. That is not to say that there is none.${reached}`);
+  }
+  const { leastGap, nearest } = own.path;
+  const gap = Number.isFinite(leastGap)
+    ? `passes ${sayLength(Math.max(0, leastGap), units)} from ${nearest} at the nearest`
+    : 'meets nothing on its way';
+  const tight = leastGap < wantedMm ? `; ${sayLength(wantedMm, units)} is wanted` : '';
+  const again = own.comesOutAlone ? '' : ' With all others in place no way out was found for it.';
+  return sentence(`${name} ${gap}${tight}.${again}`);
+};
+
+/** The whole carry-in as lines for paper and terminal, in the order in which the carcasses go in. */
+export const sayCarryIn = (carry: CarryIn, wantedMm: number, units: LengthUnits, names: Naming): readonly string[] => [
+  ...carry.carcasses.flatMap((own, i) => [
+    `${i + 1}. ${sayCarried(own, wantedMm, units, names)}`,
+    ...sayCarrySteps(own, units).map((step) => `   - ${step}.`),
+  ]),
+  ...carry.mounts.map(({ mount, comesOff }) =>
+    sentence(comesOff ? `${names(mount)} comes straight off.` : `no straight way off was found for ${names(mount)}.`),
+  ),
+];
