@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { FITTING_KINDS, openingsFrom } from '../../src/design/index.ts';
 import { demoDesign, wholeFlow } from './flow.ts';
 import { GOLDEN_DESIGNS, goldenUrl, produced } from './produce.ts';
 
@@ -20,5 +21,22 @@ describe.each(GOLDEN_DESIGNS)('%s', (name) => {
     const again = await wholeFlow();
     expect(JSON.stringify(again.fitOut(demoDesign(name)))).toBe(JSON.stringify(flow.fitOut(demoDesign(name))));
     expect(JSON.stringify(again.inspection(demoDesign(name)))).toBe(JSON.stringify(flow.inspection(demoDesign(name))));
+  });
+});
+
+describe('the demo designs', () => {
+  it('use every kind of fitting between them', () => {
+    const used = new Set(
+      GOLDEN_DESIGNS.flatMap((name) =>
+        demoDesign(name).cabinet.carcasses.flatMap(({ opening }) =>
+          openingsFrom(opening).flatMap(({ content }) => (content.kind === 'fitted' ? [content.fitting.kind] : [])),
+        ),
+      ),
+    );
+    expect([...used].sort()).toEqual([...FITTING_KINDS].sort());
+  });
+
+  it('leave no gear without a place', () => {
+    for (const name of GOLDEN_DESIGNS) expect(demoDesign(name).gear.filter(({ place }) => place === null)).toEqual([]);
   });
 });

@@ -37,6 +37,7 @@ export const passThrough = (fc: Fc): Any<Plain> =>
     beyondMm: fc.constantFrom(0, 150, 400),
     frameMaterial: fc.constantFrom('hdpe-6', 'birch-ply-9'),
     edgeTrim: fc.constant('trim-edge-rubber'),
+    restraint: oneOrNone(fc, hardwareOf('strap')),
   });
 
 export const chargerBay = (fc: Fc): Any<Plain> => {
@@ -81,6 +82,7 @@ export const tabletMount = (fc: Fc): Any<Plain> => {
     side: fc.constantFrom('left', 'right'),
     swingDeg: fc.integer({ min: 20, max: 180 }),
     turnDeg: fc.integer({ min: 20, max: 120 }),
+    latch: oneOrNone(fc, ['latch-draw', 'latch-push-button']),
   });
 };
 

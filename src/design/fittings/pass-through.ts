@@ -16,6 +16,8 @@ export const passThroughSchema = z.strictObject({
   frameMaterial: catalogIdSchema,
   /** What covers the edges of the hole, by the metre. */
   edgeTrim: catalogIdSchema,
+  /** What holds the gear on this side, or null. */
+  restraint: catalogIdSchema.nullable().default(null),
 });
 export type PassThrough = DeepReadonly<z.infer<typeof passThroughSchema>>;
 
@@ -27,4 +29,5 @@ export const freshPassThrough: FreshFitting<PassThrough> = () => ({
   beyondMm: 300,
   frameMaterial: 'hdpe-6',
   edgeTrim: 'trim-edge-rubber',
+  restraint: 'strap-quick-50',
 });

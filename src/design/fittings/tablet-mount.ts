@@ -13,6 +13,8 @@ export const tabletMountSchema = z.strictObject({
   /** How far the arm swings out of the face, and how far the screen turns on it, in degrees. */
   swingDeg: z.number().min(1).max(180).default(90),
   turnDeg: z.number().min(1).max(180).default(90),
+  /** What holds it stowed, behind the screen; null for nothing. */
+  latch: catalogIdSchema.nullable().default(null),
 });
 export type TabletMount = DeepReadonly<z.infer<typeof tabletMountSchema>>;
 
@@ -23,4 +25,5 @@ export const freshTabletMount: FreshFitting<TabletMount> = () => ({
   side: 'left',
   swingDeg: 90,
   turnDeg: 90,
+  latch: 'latch-draw',
 });

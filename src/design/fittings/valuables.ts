@@ -32,7 +32,7 @@ export const freshValuables: FreshFitting<Valuables> = (newId) => ({
   slideLengthMm: null,
   boxMaterial: 'birch-ply-12',
   bottomMaterial: 'birch-ply-6',
-  lock: 'latch-cam-lock',
+  lock: 'latch-lock-bolt',
   pull: 'pull-flush-small',
   liner: 'mat-foam-10',
   coverMaterial: 'birch-ply-9',

@@ -1,4 +1,4 @@
-import { type Box, boxSize, shift, type Vec3 } from '../../base/index.ts';
+import { type Box, boxMiddle, boxSize, shift, type Vec3 } from '../../base/index.ts';
 import { boxShape } from '../../bodies/index.ts';
 import type { FittingByKind } from '../../design/index.ts';
 import {
@@ -17,7 +17,7 @@ import {
 import type { Board, CutoutWish } from '../board.ts';
 import type { CarcassContext } from '../context.ts';
 import { stockedRoom } from '../gear-size.ts';
-import { fastenersOf, pieceOf, screwsAlong } from '../hardware.ts';
+import { fastenersOf, hardwareOf, pieceOf, screwsAlong } from '../hardware.ts';
 import { badJoint } from '../problem.ts';
 import { type FittingParts, NO_PARTS, type Room, together } from '../solved.ts';
 import { PIECES } from '../standard-pieces.ts';
@@ -143,6 +143,7 @@ const solvePassThrough = (fitting: PassThrough, room: Room, context: CarcassCont
   const job: Job = { fitting, room, way: WAYS[fitting.through], context, frameThick: frameThick(fitting, context) };
   const { id } = room.opening;
   const { mover } = room;
+  const restraint = hardwareOf(context, fitting.restraint, id);
   const hole = clearHole(job);
   const frame = frameBoard(job, hole);
   const { whole, beyond } = tunnel(job, hole);
@@ -160,7 +161,7 @@ const solvePassThrough = (fitting: PassThrough, room: Room, context: CarcassCont
         mover,
         pose: shift(whole.min),
         size: boxSize(whole),
-        keeps: 'nothing',
+        keeps: restraint.record ? 'strap' : 'nothing',
       },
     ],
     problems: [
@@ -175,6 +176,16 @@ const solvePassThrough = (fitting: PassThrough, room: Room, context: CarcassCont
   return together([
     own,
     keptFree(job, beyond),
+    fitting.restraint === null
+      ? NO_PARTS
+      : pieceOf(context, {
+          id: `${id}/restraint`,
+          origin: id,
+          item: fitting.restraint,
+          quantity: 1,
+          at: boxMiddle(room.box),
+          mover,
+        }),
     pieceOf(context, { id: `${id}/edge-trim`, origin: id, item: fitting.edgeTrim, quantity: edge, at, mover }),
     fastenersOf(context, {
       id: `${id}/frame-screws`,

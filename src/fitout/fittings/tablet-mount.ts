@@ -5,7 +5,7 @@ import type { FittingByKind } from '../../design/index.ts';
 import { ACROSS, DEEP, UP, withAxis } from '../axes.ts';
 import type { HoleWish } from '../board.ts';
 import type { CarcassContext } from '../context.ts';
-import { fastenersOf, hardwareOf, pieceOf } from '../hardware.ts';
+import { fastenersOf, hardwareOf, onFront, pieceOf } from '../hardware.ts';
 import type { Mover, PartId } from '../parts.ts';
 import { badJoint } from '../problem.ts';
 import { type FittingParts, NO_PARTS, type Room, together } from '../solved.ts';
@@ -44,16 +44,21 @@ const screenSize = (device: Device | undefined): Vec3 =>
       ]
     : [0, 0, 0];
 
+const latchSize = (fitting: TabletMount, { catalog }: Pick<CarcassContext, 'catalog'>): Vec3 =>
+  (fitting.latch === null ? null : catalog.hardware.get(fitting.latch)?.sizeMm) ?? [0, 0, 0];
+
 const makeOf = (fitting: TabletMount, { catalog, rule }: CarcassContext): Make => {
   const screen = screenSize(catalog.devices.get(fitting.tablet));
   const [length, width, height] = catalog.hardware.get(fitting.arm)?.sizeMm ?? [0, 0, 0];
   const [gap, proud] = [rule('gap-moving-parts'), proudOf({ rule })];
-  const screenRadius = Math.hypot(screen[0] / 2, screen[1]);
+  const latch = latchSize(fitting, { catalog });
+  const screenRadius = Math.max(Math.hypot(screen[0] / 2, screen[1]), Math.hypot(latch[0] / 2, latch[2]));
   // Turning on a short arm, the screen still clears the side that the arm is bolted to.
   const toPivot = Math.max(length, screenRadius + gap);
   const radius = Math.max(
     reachOf(toPivot + screen[0] / 2, screen[1], proud),
     reachOf(length, screen[1] + width, proud),
+    reachOf(toPivot + latch[0] / 2, screen[1] + latch[2], proud),
     toPivot + screenRadius,
   );
   return {
@@ -163,6 +168,23 @@ const boltHoles = (fitting: TabletMount, room: Room, arm: Box, context: CarcassC
   );
 };
 
+/** The latch behind the screen at the middle of its upper edge. */
+const latchParts = (
+  fitting: TabletMount,
+  screen: Box,
+  room: Room,
+  mover: PartId,
+  context: CarcassContext,
+): FittingParts => {
+  const { id } = room.opening;
+  if (fitting.latch === null) return NO_PARTS;
+  const size = hardwareOf(context, fitting.latch, id).record?.sizeMm ?? null;
+  const across = (screen.min[ACROSS] + screen.max[ACROSS]) / 2;
+  const at: Vec3 = [across, screen.max[DEEP], screen.max[UP] - (size?.[1] ?? 0) / 2];
+  const place = size ? onFront(size, at, 'inward') : at;
+  return pieceOf(context, { id: `${id}/latch`, origin: id, item: fitting.latch, quantity: 1, at: place, mover });
+};
+
 const solveTabletMount = (fitting: TabletMount, room: Room, context: CarcassContext): FittingParts => {
   const { id } = room.opening;
   const make = makeOf(fitting, context);
@@ -182,6 +204,7 @@ const solveTabletMount = (fitting: TabletMount, room: Room, context: CarcassCont
   return together([
     own,
     device ? screenParts(device, screen, room, turn.id, context) : NO_PARTS,
+    latchParts(fitting, screen, room, turn.id, context),
     pieceOf(context, {
       id: `${id}/arm`,
       origin: id,
@@ -201,11 +224,12 @@ const solveTabletMount = (fitting: TabletMount, room: Room, context: CarcassCont
 export const tabletMountSolver: FittingSolver<TabletMount> = {
   leastRoom: (fitting, _where, context) => {
     const { screen, arm, gap, reveal, radius } = makeOf(fitting, context);
+    const latch = latchSize(fitting, context);
     const worth = context.rule('least-inside');
     const least: Vec3 = [
       reveal + radius + gap,
-      screen[1] + Math.max(arm[1], screen[0] / 2) + gap,
-      Math.max(screen[2], arm[2]) + 2 * reveal,
+      screen[1] + Math.max(arm[1], screen[0] / 2, latch[2]) + gap,
+      Math.max(screen[2], arm[2], latch[1]) + 2 * reveal,
     ];
     return withAxis(least, UP, Math.max(worth, least[UP]));
   },

@@ -108,7 +108,7 @@ const roomsOf = (
     mover: room.mover,
     pose: shift(box.min),
     size: boxSize(box),
-    keeps: level < cups.length || fitting.clip !== null ? 'bracket' : 'lip',
+    keeps: level === cups.length && fitting.clip !== null ? 'bracket' : 'lip',
   }));
 };
 

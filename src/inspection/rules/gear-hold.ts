@@ -31,7 +31,7 @@ const outOf = ({ pose }: Room) => negate(pose.turn[1]);
 const RESTRAINTS: Readonly<Record<string, readonly string[]>> = {
   net: ['net'],
   strap: ['strap'],
-  bracket: ['cradle', 'clamp'],
+  bracket: ['cradle', 'clamp', 'clip'],
 };
 
 interface Held {

@@ -58,6 +58,13 @@ const Form: FittingView<PassThrough>['Form'] = ({ opening, fitting }) => {
         none="choose one"
         onChange={(edgeTrim) => edgeTrim !== null && change('change the edge trim', { edgeTrim })}
       />
+      <HardwareField
+        label="Held by"
+        value={fitting.restraint}
+        kinds={['strap', 'net']}
+        none="nothing"
+        onChange={(restraint) => change('change what holds the gear', { restraint })}
+      />
     </div>
   );
 };

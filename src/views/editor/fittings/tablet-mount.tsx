@@ -75,6 +75,13 @@ const Form: FittingView<TabletMount>['Form'] = ({ opening, fitting }) => {
         max={180}
         onCommit={(turnDeg) => change('change the turn of the screen', { turnDeg })}
       />
+      <HardwareField
+        label="Hold stowed"
+        value={fitting.latch}
+        kinds={['latch']}
+        none="nothing"
+        onChange={(latch) => change('change the latch', { latch })}
+      />
       <Reach opening={opening} />
     </div>
   );
