@@ -47,13 +47,19 @@ export class PlainFailure extends Error {}
  * @property {readonly string[]} sources files and folders it depends on
  */
 
-/** @type {Readonly<Record<'editor' | 'cli', Build>>} */
+/** @type {Readonly<Record<'editor' | 'review' | 'cli', Build>>} */
 export const BUILDS = {
   editor: {
     name: 'editor',
     config: 'vite.config.ts',
     main: 'dist/editor/index.html',
     sources: ['src', 'assets', 'vite.config.ts', 'package-lock.json'],
+  },
+  review: {
+    name: 'review',
+    config: 'vite.review.config.ts',
+    main: 'dist/review/index.html',
+    sources: ['src', 'assets', 'vite.review.config.ts', 'package-lock.json'],
   },
   cli: {
     name: 'cli',
@@ -184,6 +190,8 @@ const runVite = (build, top, quiet) => {
   const vite = join(top, 'node_modules/vite/bin/vite.js');
   const result = spawnSync(process.execPath, [vite, 'build', '-c', build.config, '--logLevel', 'error'], {
     cwd: top,
+    // Whoever asks may itself be a test or a tool under development; what is built never is.
+    env: { ...process.env, NODE_ENV: 'production' },
     stdio: quiet ? ['ignore', 'pipe', 'pipe'] : ['ignore', 'inherit', 'inherit'],
     encoding: 'utf8',
   });

@@ -4,6 +4,7 @@ import type { Outcome } from './outcome.ts';
 import { carry } from './verbs/carry.ts';
 import { check, problemsJson } from './verbs/check.ts';
 import { compare } from './verbs/compare.ts';
+import { copy } from './verbs/copy.ts';
 import { draw } from './verbs/draw.ts';
 import { inspect } from './verbs/inspect.ts';
 import { type LayoutOptions, layout } from './verbs/layout.ts';
@@ -50,6 +51,12 @@ const withReview = (
   verb: (name: string, about: string) => Command,
   done: (outcome: Outcome, said: Said) => void,
 ): void => {
+  verb('copy', 'the review copy: one file that opens without a network')
+    .requiredOption('--to <file.html>', 'the file to write')
+    .option('--with-shop', 'put the cut list in as well')
+    .action(async (path: string, said: Said & { readonly to: string; readonly withShop?: boolean }) =>
+      done(await copy(path, said.to, said.withShop === true), said),
+    );
   verb('compare', 'what changed between two designs, in words and by number')
     .argument('<design-b>', 'the later one; design.json@A is revision A in it')
     .action(async (path: string, other: string, said: Said) => done(await compare(path, other), said));

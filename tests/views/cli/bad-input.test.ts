@@ -77,7 +77,7 @@ describe('a file that cannot be a design', () => {
 describe('a command line that cannot be', () => {
   it.each([
     ['an unknown verb', ['polish', 'x.json'], /polish/],
-    ['a verb that is not offered yet', ['copy', 'parts.csv'], /copy/],
+    ['a copy that is no page', ['copy', demoPath('quillmoor'), '--to', 'x.txt'], /html/],
     ['an unknown option', ['check', demoPath('quillmoor'), '--loud'], /--loud/],
     ['no design', ['check'], /design/],
     ['one design too many', ['check', demoPath('quillmoor'), demoPath('quillmoor')], /argument/],

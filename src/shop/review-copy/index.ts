@@ -1,0 +1,15 @@
+export { STEP_MM } from './pack.ts';
+export {
+  createReviewData,
+  REVIEW_FORMAT,
+  type ReviewCarcass,
+  type ReviewData,
+  type ReviewGear,
+  type ReviewInput,
+  type ReviewLoad,
+  type ReviewOpening,
+  type ReviewShop,
+  type ReviewStep,
+} from './review-data.ts';
+export { DATA_MARK, fillReviewPage, pageJson } from './review-page.ts';
+export type { PackedSolids, ReviewMover, ReviewScene, TouchBox } from './review-scene.ts';
