@@ -32,6 +32,13 @@ const slipSchema = z.strictObject({
   note: textSchema.default(''),
 });
 
+const builtSlipSchema = z.strictObject({
+  case: nameSchema.min(1),
+  frontKg: kgSchema,
+  rearKg: kgSchema,
+  note: textSchema.default(''),
+});
+
 const ownCaseSchema = z.strictObject({
   id: nodeIdSchema,
   name: nameSchema.min(1),
@@ -77,6 +84,8 @@ export const vehicleSchema = z.strictObject({
     .nullable()
     .default(null),
   seats: z.array(seatSchema).max(60),
+  /** The scale after the build, and the loading case that stood on it; null until then. */
+  built: builtSlipSchema.nullable().default(null),
   /** New and not yet titled, or already in service: which rules ask for a label. Null until somebody has said. */
   sale: z.enum(['new-untitled', 'in-service']).nullable().default(null),
   /** Whose rules on load labels count; null until somebody has said. */
@@ -100,3 +109,4 @@ export type Vehicle = DeepReadonly<z.infer<typeof vehicleSchema>>;
 export type Seat = Vehicle['seats'][number];
 export type WeighSlip = NonNullable<Vehicle['slip']>;
 export type OwnCase = Vehicle['ownCases'][number];
+export type BuiltSlip = NonNullable<Vehicle['built']>;

@@ -1,5 +1,6 @@
 import type { Vec3 } from '../base/index.ts';
 import type { Design } from '../design/index.ts';
+import type { WeighIn } from './loads/weigh-in.ts';
 
 export type Severity = 'stop' | 'caution' | 'note';
 
@@ -88,6 +89,8 @@ export interface Inspection {
   readonly findings: readonly Finding[];
   readonly measured: readonly Measured[];
   readonly cases: readonly LoadingCaseResult[];
+  /** The scale after the build against the prediction; null until it has been weighed. */
+  readonly weighed: WeighIn | null;
   readonly checked: {
     readonly rules: number;
     readonly bodies: number;

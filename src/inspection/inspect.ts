@@ -1,6 +1,7 @@
 import type { Design } from '../design/index.ts';
 import type { Finding, Inspection } from './finding.ts';
 import { type InspectionInput, makeJob } from './job.ts';
+import { weighIn } from './loads/index.ts';
 import { orderFindings } from './order-findings.ts';
 import { RULE_IDS } from './rule-ids.ts';
 import { runRules } from './rules/index.ts';
@@ -33,6 +34,7 @@ export const inspect = (input: InspectionInput): Inspection => {
       ),
     ),
     measured: verdicts.flatMap((verdict) => verdict.measured),
+    weighed: input.design.vehicle.built && weighIn(input.design.vehicle.built, job.cases, input.rules),
     cases: job.cases.flatMap(({ result }) => (result === null ? [] : [result])),
     checked: {
       rules: RULE_IDS.length,

@@ -35,6 +35,7 @@ export const RULE_IDS = [
   'stability-loss',
   'figures-missing',
   'disclosure',
+  'weigh-difference',
   'anchor-count',
   'anchor-hold',
   'anchor-edge',

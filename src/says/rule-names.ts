@@ -37,6 +37,7 @@ export const RULE_NAMES: { readonly [Id in RuleId]: string } = {
   'stability-loss': 'loss of stability',
   'figures-missing': 'figures of the vehicle',
   disclosure: 'disclosure of added mass',
+  'weigh-difference': 'the scale agrees with the prediction',
   'anchor-count': 'every carcass has anchors',
   'anchor-hold': 'anchors hold each carcass',
   'anchor-edge': 'anchors clear of edges',

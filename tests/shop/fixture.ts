@@ -187,6 +187,7 @@ export const emptyInspection: Inspection = {
   findings: [],
   measured: [],
   cases: [],
+  weighed: null,
   checked: { rules: 0, bodies: 0, pairs: 0, movers: 0, moverPairs: 0 },
 };
 

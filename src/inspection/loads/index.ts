@@ -6,3 +6,4 @@ export * from './axle-loads.ts';
 export * from './solve-case.ts';
 export * from './spread.ts';
 export * from './stability.ts';
+export * from './weigh-in.ts';

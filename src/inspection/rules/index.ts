@@ -34,6 +34,7 @@ import { drawerBottoms, shelfSags } from './shelves.ts';
 import { slideLoad, trayLeg, trayTip } from './slides.ts';
 import { surveyClosureError, surveyMisread, surveySingleReading } from './survey-readings.ts';
 import { spaceMissing, startValues } from './survey-state.ts';
+import { weighDifference } from './weigh-difference.ts';
 import { workingTriple } from './working-triple.ts';
 
 /** One check. It looks at the job and at nothing else, and says what it found and measured. */
@@ -88,6 +89,7 @@ export const RULES: { readonly [Id in RuleId]: Rule } = {
   'stability-loss': stabilityLoss,
   'figures-missing': figuresMissing,
   disclosure,
+  'weigh-difference': weighDifference,
   'anchor-count': anchorCount,
   'anchor-hold': anchorHold,
   'anchor-edge': anchorEdge,

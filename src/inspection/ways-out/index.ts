@@ -50,6 +50,7 @@ export const WAYS: { readonly [Id in RuleId]: WayFinder } = {
   'stability-loss': NO_WAY,
   'figures-missing': NO_WAY,
   disclosure: NO_WAY,
+  'weigh-difference': NO_WAY,
   'anchor-count': anchorCountWays,
   'anchor-hold': anchorWays,
   'anchor-edge': anchorPlaceWays,

@@ -35,6 +35,7 @@ import {
   saySideToSide,
   sayStability,
   sayStabilityLoss,
+  sayWeighDifference,
 } from './loads.ts';
 import { sayCabinetSolves, sayPartTooBig, sayPartTooSmall } from './making.ts';
 import { sayAlternator, sayBatteryHours, sayBayHeat, sayPowerUnknown, sayWireDrop, sayWireFuse } from './power.ts';
@@ -86,6 +87,7 @@ export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
   'stability-loss': sayStabilityLoss,
   'figures-missing': sayFiguresMissing,
   disclosure: sayDisclosure,
+  'weigh-difference': sayWeighDifference,
   'anchor-count': sayAnchorCount,
   'anchor-hold': sayAnchorHold,
   'anchor-edge': sayAnchorEdge,

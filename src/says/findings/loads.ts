@@ -123,3 +123,15 @@ export const sayDisclosure: SayRule = (finding, speech: Speech) => ({
   detail: `The cabinet adds ${speech.amount(finding.value, 'kg')}, gear not counted. ${(DISCLOSED[factText(finding, 'sale')] ?? DISCLOSED.ask)?.(speech, finding) ?? ''}`,
   limitText: `over ${speech.amount(finding.limit, 'kg')}`,
 });
+
+export const sayWeighDifference: SayRule = (finding, speech) => {
+  const more = factNumber(finding, 'moreKg');
+  return {
+    title: `The scale says ${speech.amount(Math.abs(more), 'kg')} ${more > 0 ? 'more' : 'less'} than predicted`,
+    detail: `With ${caseOf(finding, speech)}, where the fit-out was to add ${speech.amount(factNumber(finding, 'addedKg'), 'kg')}. ${
+      Math.abs(factNumber(finding, 'sigmas')) > 2
+        ? 'More than chance explains: look for what is missing or counted twice.'
+        : 'Within what the masses are known to.'
+    }`,
+  };
+};

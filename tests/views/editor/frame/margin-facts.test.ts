@@ -36,6 +36,7 @@ const inspection = (findings: readonly Finding[], all: readonly Measured[]): Ins
   findings,
   measured: all,
   cases: [],
+  weighed: null,
   checked: { rules: 0, bodies: 0, pairs: 0, movers: 0, moverPairs: 0 },
 });
 

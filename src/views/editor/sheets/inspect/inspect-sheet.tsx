@@ -11,7 +11,10 @@ import { FindingLine } from './finding-line.tsx';
 import { HeldTo } from './held-to.tsx';
 import styles from './inspect.module.css';
 import { InspectionPaper } from './inspection-paper.tsx';
+import { LiftPicture } from './lift-picture.tsx';
 import { Loads } from './loads.tsx';
+import { PowerPart } from './power-part.tsx';
+import { WeighIn } from './weigh-in.tsx';
 
 const SEVERITIES: readonly Severity[] = ['stop', 'caution', 'note'];
 
@@ -70,6 +73,9 @@ const Findings = ({ inspection, fresh }: { readonly inspection: Inspection; read
       </p>
       <HeldTo />
       <Loads cases={inspection.cases} />
+      <WeighIn told={inspection.weighed} />
+      <LiftPicture />
+      <PowerPart />
     </>
   );
 };
