@@ -7,6 +7,8 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 export default defineConfig({
   root: here('.'),
   publicDir: false,
+  // One build of the PDF writer everywhere, so that terminal and window write the same bytes.
+  resolve: { alias: { pdfkit: here('./node_modules/pdfkit/js/pdfkit.browser.mjs') } },
   build: {
     ssr: here('./src/views/cli/main.ts'),
     outDir: here('./dist/cli'),
@@ -16,5 +18,5 @@ export default defineConfig({
     rolldownOptions: { output: { entryFileNames: 'hatchwright.mjs', codeSplitting: false } },
   },
   // Bundled, these would look for their binaries and font files beside the bundle: they stay packages.
-  ssr: { noExternal: true, external: ['manifold-3d', 'highs', 'pdfkit', 'dejavu-fonts-ttf'] },
+  ssr: { noExternal: true, external: ['manifold-3d', 'highs', 'dejavu-fonts-ttf'] },
 });

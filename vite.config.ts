@@ -9,6 +9,8 @@ export default defineConfig({
   root: here('./src/views/editor'),
   base: './',
   publicDir: false,
+  // One build of the PDF writer everywhere, so that terminal and window write the same bytes.
+  resolve: { alias: { pdfkit: here('./node_modules/pdfkit/js/pdfkit.browser.mjs') } },
   cacheDir: here('./node_modules/.vite'),
   plugins: [react()],
   worker: { format: 'es' },

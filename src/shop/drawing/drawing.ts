@@ -1,4 +1,4 @@
-import type { Vec2 } from '../../base/index.ts';
+import type { Polygon, Vec2 } from '../../base/index.ts';
 
 /** Pen of one layer: width in mm on paper, and dashes in mm where the line is broken. */
 interface Pen {
@@ -90,8 +90,15 @@ export interface Text {
   readonly within: number | null;
 }
 
+/** A filled area, holes by the even-odd rule: squares of a code, the half of a check mark. Paper only. */
+export interface Patch {
+  readonly kind: 'patch';
+  readonly layer: LayerName;
+  readonly rings: readonly Polygon[];
+}
+
 /** What a writer must be able to draw. */
-export type Stroke = Line | Polyline | Circle | Arc | Text;
+export type Stroke = Line | Polyline | Circle | Arc | Text | Patch;
 
 /** One distance with its own line. `across` is measured along x on a line at y = lineAt, `up` along y at x = lineAt. */
 export interface Dimension {

@@ -1,5 +1,5 @@
 import type { Polygon, Vec2 } from '../../base/index.ts';
-import type { Circle, Corner, LayerName, Line, Polyline, Stroke, Text } from './drawing.ts';
+import type { Circle, Corner, LayerName, Line, Patch, Polyline, Stroke, Text } from './drawing.ts';
 
 export const line = (layer: LayerName, from: Vec2, to: Vec2): Line => ({ kind: 'line', layer, from, to });
 
@@ -60,6 +60,8 @@ export const text = (at: Vec2, words: string, style: TextStyle = {}): Text => ({
   within: style.within ?? null,
 });
 
+export const patch = (layer: LayerName, rings: readonly Polygon[]): Patch => ({ kind: 'patch', layer, rings });
+
 /** Where a point of a figure lies on the sheet. */
 export type OnSheet = (point: Vec2) => Vec2;
 
@@ -78,6 +80,8 @@ export const placedStroke = (stroke: Stroke, scale: number, at: Vec2): Stroke =>
     case 'circle':
     case 'arc':
       return { ...stroke, at: move(stroke.at), radius: stroke.radius * scale };
+    case 'patch':
+      return { ...stroke, rings: stroke.rings.map((points) => points.map(move)) };
     case 'text':
       return { ...stroke, at: move(stroke.at), height: stroke.height * scale };
   }

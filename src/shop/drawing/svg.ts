@@ -1,4 +1,4 @@
-import { degrees, groupBy, type Vec2 } from '../../base/index.ts';
+import { degrees, groupBy, type Polygon, type Vec2 } from '../../base/index.ts';
 import { resolved } from './dimensions.ts';
 import {
   type Arc,
@@ -72,6 +72,8 @@ const polylinePath = ({ corners, closed }: Polyline, place: Place): string => {
   return `M${place(first.at).join(' ')}${edges.join('')}${closed ? 'Z' : ''}`;
 };
 
+const patchRing = (points: Polygon, place: Place): string => `M${points.map((at) => place(at).join(' ')).join('L')}Z`;
+
 const ANCHOR = { left: 'start', middle: 'middle', right: 'end' } as const;
 
 const textElement = (words: Text, place: Place): string => {
@@ -99,6 +101,8 @@ const element = (stroke: Stroke, place: Place): string => {
     }
     case 'arc':
       return `<path d="${arcPath(stroke, place)}"/>`;
+    case 'patch':
+      return `<path d="${stroke.rings.map((points) => patchRing(points, place)).join('')}" fill-rule="evenodd"/>`;
     case 'text':
       return textElement(stroke, place);
   }
@@ -107,8 +111,9 @@ const element = (stroke: Stroke, place: Place): string => {
 const layerGroup = (name: LayerName, strokes: readonly Stroke[], ink: string, place: Place): string => {
   const { penMm, dashMm } = LAYERS[name];
   const dash = dashMm === null ? '' : ` stroke-dasharray="${dashMm.join(' ')}"`;
-  const lines = strokes.filter(({ kind }) => kind !== 'text').map((stroke) => element(stroke, place));
-  const words = strokes.filter(({ kind }) => kind === 'text').map((stroke) => element(stroke, place));
+  const isFilled = ({ kind }: Stroke): boolean => kind === 'text' || kind === 'patch';
+  const lines = strokes.filter((stroke) => !isFilled(stroke)).map((stroke) => element(stroke, place));
+  const words = strokes.filter(isFilled).map((stroke) => element(stroke, place));
   return [
     `<g data-layer="${name}">`,
     ...(lines.length > 0 ? [`<g stroke-width="${penMm}"${dash}>`, ...lines, '</g>'] : []),

@@ -103,9 +103,11 @@ describe('the drawing of a part', () => {
           const points =
             shape.kind === 'polyline'
               ? shape.corners.map(({ at }) => at)
-              : 'from' in shape
-                ? [shape.from, shape.to]
-                : [shape.at];
+              : shape.kind === 'patch'
+                ? shape.rings.flat()
+                : 'from' in shape
+                  ? [shape.from, shape.to]
+                  : [shape.at];
           for (const [x, y] of points) {
             expect(x).toBeGreaterThanOrEqual(0);
             expect(y).toBeGreaterThanOrEqual(0);

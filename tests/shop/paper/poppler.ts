@@ -1,0 +1,62 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { PaperFaces } from '../../../src/shop/paper/pdf.ts';
+
+const face = (name: string): Uint8Array =>
+  readFileSync(new URL(`../../../node_modules/dejavu-fonts-ttf/ttf/${name}.ttf`, import.meta.url));
+
+export const faces: PaperFaces = {
+  regular: face('DejaVuSansCondensed'),
+  strong: face('DejaVuSansCondensed-Bold'),
+};
+
+/** Runs a poppler program on the file; `-` in its arguments stands for the file. */
+const onFile = <T>(pdf: Uint8Array, work: (file: string, folder: string) => T): T => {
+  const folder = mkdtempSync(join(tmpdir(), 'paper-'));
+  try {
+    const file = join(folder, 'paper.pdf');
+    writeFileSync(file, pdf);
+    return work(file, folder);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+};
+
+/** The words of a PDF as poppler reads them. */
+export const pdfText = (pdf: Uint8Array): string =>
+  onFile(pdf, (file) => execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }));
+
+/** Names and embedding of the faces: one line each. */
+export const pdfFonts = (pdf: Uint8Array): readonly string[] =>
+  onFile(pdf, (file) => execFileSync('pdffonts', [file], { encoding: 'utf8' }).trim().split('\n').slice(2));
+
+export interface Picture {
+  readonly width: number;
+  readonly height: number;
+  /** 0 black to 255 white, row by row from the top. */
+  readonly grey: Uint8Array;
+}
+
+/** One page as grey dots, as a printer would set them. */
+export const pdfPicture = (pdf: Uint8Array, page: number, dotsPerInch: number): Picture =>
+  onFile(pdf, (file, folder) => {
+    const stem = join(folder, 'page');
+    execFileSync('pdftoppm', [
+      '-gray',
+      '-r',
+      `${dotsPerInch}`,
+      '-f',
+      `${page}`,
+      '-l',
+      `${page}`,
+      '-singlefile',
+      file,
+      stem,
+    ]);
+    const bytes = readFileSync(`${stem}.pgm`);
+    const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(bytes.subarray(0, 40).toString('latin1'));
+    if (!head) throw new Error('not a PGM');
+    return { width: Number(head[1]), height: Number(head[2]), grey: bytes.subarray(head[0].length) };
+  });
