@@ -67,9 +67,9 @@ export const sayCarried = (own: CarriedCarcass, wantedMm: number, units: LengthU
 };
 
 /** The whole carry-in as lines for paper and terminal, in the order in which the carcasses go in. */
-export const sayCarryIn = (carry: CarryIn, wantedMm: number, units: LengthUnits, names: Naming): readonly string[] => [
+export const sayCarryIn = (carry: CarryIn, units: LengthUnits, names: Naming): readonly string[] => [
   ...carry.carcasses.flatMap((own, i) => [
-    `${i + 1}. ${sayCarried(own, wantedMm, units, names)}`,
+    `${i + 1}. ${sayCarried(own, carry.wantedMm, units, names)}`,
     ...sayCarrySteps(own, units).map((step) => `   - ${step}.`),
   ]),
   ...carry.mounts.map(({ mount, comesOff }) =>

@@ -63,7 +63,7 @@ describe('planCarryIn', () => {
     expect(carry.carcasses).toMatchObject([{ carcass: 'box', comesOutAlone: true, stuck: null }]);
     // 400 − 300 = 100 to the sides, less than the 200 above: measured no further than 30.
     expect(carry.carcasses[0]?.path?.leastGap).toBeGreaterThanOrEqual(10);
-    const lines = sayCarryIn(carry, 10, 'mm', (id) => id);
+    const lines = sayCarryIn(carry, 'mm', (id) => id);
     expect(lines[1]).toMatch(/^ {3}- Slide it 7\d\d(\.\d)? mm forward\.$/);
     expect(lines[2]).toMatch(/^ {3}- Lower it \d+ mm\.$/);
   });
@@ -83,7 +83,7 @@ describe('planCarryIn', () => {
     // From x = 60 to the frame at 0.
     expect(carry.carcasses[0]?.stuck?.mm).toBeGreaterThan(50);
     expect(carry.carcasses[0]?.stuck?.mm).toBeLessThanOrEqual(60);
-    expect(sayCarryIn(carry, 10, 'mm', (id) => id)[0]).toContain('no way in was found. That is not to say');
+    expect(sayCarryIn(carry, 'mm', (id) => id)[0]).toContain('no way in was found. That is not to say');
   });
 
   it('finds the order: the one behind goes in first', () => {

@@ -70,12 +70,13 @@ interface Left {
  */
 export const planCarryIn = (input: CarryInput, budget: number = STANDARD_BUDGET): CarryIn => {
   const { design, space, fitout, rules } = input;
+  const wantedMm = rules.value('gap-pass-through');
   const vehicle = vehiclePast(design, space);
   const outsideX = Math.min(space.bounds.min[0] - design.vehicle.bumperBehindSillMm, space.bounds.min[0]) - BEHIND_MM;
   const all = carriedOf(fitout);
   const planFor = (carried: Carried, others: readonly Carried[]): PlanResult => {
     const past: readonly Past[] = [...vehicle, ...others.filter((own) => own !== carried).map(carriedPast)];
-    return planOut({ carried, past, wantedMm: rules.value('gap-pass-through'), outsideX, budget });
+    return planOut({ carried, past, wantedMm, outsideX, budget });
   };
   const rowOf = ({ carried, alone }: Left, { path, stuck }: PlanResult): CarriedCarcass => ({
     carcass: carried.id,
@@ -99,10 +100,11 @@ export const planCarryIn = (input: CarryInput, budget: number = STANDARD_BUDGET)
       return {
         carcasses: [...out.toReversed(), ...tried.map(({ own, result }) => rowOf(own, result))],
         mounts: mountsOff(input),
+        wantedMm,
       };
     out.push(rowOf(next.own, next.result));
     left = left.filter((own) => own !== next.own);
     first = false;
   }
-  return { carcasses: out.toReversed(), mounts: mountsOff(input) };
+  return { carcasses: out.toReversed(), mounts: mountsOff(input), wantedMm };
 };

@@ -39,6 +39,8 @@ export interface CarriedMount {
 }
 
 export interface CarryIn {
+  /** The gap that the house wants on the way. */
+  readonly wantedMm: number;
   /** In the order in which they are carried in; those without a way last. */
   readonly carcasses: readonly CarriedCarcass[];
   readonly mounts: readonly CarriedMount[];

@@ -136,8 +136,9 @@ export const lowRoof = (job: Job): Verdict => {
     const motion = swingOf(closure);
     const top = Math.max(...shapes.map((shape) => travelBox(motion, shape).max[2])) + floor;
     const parts = [closure.id];
-    taken.push(measured('low-roof', { margin: 'hatch', parts, value: top, limit, sense: 'at most' }));
+    // A roof far above says nothing of the hatch, so only one that is too low is a margin.
     if (top <= limit.value + ROUNDING_MM) continue;
+    taken.push(measured('low-roof', { margin: 'hatch', parts, value: top, limit, sense: 'at most' }));
     const { reaches } = certifiedTravel(motion, shapes, [roofAt(roof.value - floor)], 0, { limit: gap.value });
     findings.push(
       found('low-roof', {

@@ -11,9 +11,9 @@ export const carry = async (path: string): Promise<Outcome> => {
   if (!found)
     return { lines: ['The survey does not make a cargo space yet: nothing to carry into.'], json: null, exitCode: 1 };
   const names = nameOfPart(design, flow.fitOut(design));
-  const wantedMm = flow.rules(design).value('gap-pass-through');
+  const { wantedMm } = found;
   return {
-    lines: [`${design.title}: carrying in`, ...sayCarryIn(found, wantedMm, design.units, names)],
+    lines: [`${design.title}: carrying in`, ...sayCarryIn(found, design.units, names)],
     json: {
       wantedMm,
       carcasses: found.carcasses.map((own) => ({

@@ -1,13 +1,15 @@
 import type { Problem, Result } from '../../../base/index.ts';
 import type { Design } from '../../../design/index.ts';
 import type { CargoSpace } from '../../../envelope/index.ts';
-import type { Inspection } from '../../../inspection/index.ts';
+import type { CarryIn, Inspection, OpeningOrder } from '../../../inspection/index.ts';
 
 /** What the worker finds out about one design; `edit` tells which one, so that late answers are told from fresh ones. */
 export interface Judgement {
   readonly edit: number;
   readonly space: Result<CargoSpace, readonly Problem[]>;
   readonly inspection: Inspection;
+  /** What must be closed before what opens, and how each item of gear comes to hand. */
+  readonly order: OpeningOrder;
   readonly ms: number;
 }
 
@@ -22,4 +24,6 @@ export interface Engine {
   judge(design: Design, edit: number): Promise<Answer>;
   /** The same with ways out tried; slower, asked for when the user rests. */
   judgeWithWaysOut(design: Design, edit: number): Promise<Answer>;
+  /** How each carcass is carried in; seconds where no plain way leads in, so it is asked for by hand. Null without a space. */
+  carryIn(design: Design): Promise<CarryIn | null>;
 }

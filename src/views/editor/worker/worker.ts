@@ -30,7 +30,8 @@ const answer = async (
   const known = space === given;
   given = space;
   const inspection = judge(ready, design);
-  return { edit, space: known ? null : space, inspection, ms: performance.now() - began };
+  const order = ready.openingOrder(design);
+  return { edit, space: known ? null : space, inspection, order, ms: performance.now() - began };
 };
 
 const engine: Engine = {
@@ -38,6 +39,7 @@ const engine: Engine = {
     await theFlow();
   },
   judge: (design, edit) => answer(design, edit, (ready, shared) => ready.inspection(shared)),
+  carryIn: async (design) => (await theFlow()).carryIn(design),
   judgeWithWaysOut: (design, edit) => answer(design, edit, (ready, shared) => ready.inspectionWithWaysOut(shared)),
 };
 

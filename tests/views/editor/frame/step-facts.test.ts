@@ -26,6 +26,7 @@ const finding = (severity: Finding['severity'], parts: readonly string[], accept
 const judgementOf = (findings: readonly Finding[]): Judgement => ({
   edit: 0,
   ms: 0,
+  order: { rows: [], gear: [] },
   space: { ok: false, error: [] },
   inspection: {
     findings,

@@ -9,6 +9,7 @@ const titled = (title: string) => (design: typeof start) => changeDocument(desig
 const judgementOf = (edit: number): Judgement => ({
   edit,
   ms: 1,
+  order: { rows: [], gear: [] },
   space: { ok: false, error: [] },
   inspection: {
     findings: [],

@@ -48,7 +48,12 @@ const bench = () => {
           });
         });
     return {
-      engine: { start: () => Promise.resolve(), judge: question('judge'), judgeWithWaysOut: question('ways') },
+      engine: {
+        start: () => Promise.resolve(),
+        judge: question('judge'),
+        judgeWithWaysOut: question('ways'),
+        carryIn: () => Promise.resolve(null),
+      },
       end: () => {
         worker.ended = true;
       },

@@ -6,6 +6,7 @@ import { useDesk } from '../../state/use-desk.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
 import sheet from '../sheet.module.css';
 import { AcceptedList } from './accepted-list.tsx';
+import { CarryInPlan } from './carry-in-plan.tsx';
 import { CautionList } from './caution-list.tsx';
 import { FindingLine } from './finding-line.tsx';
 import { HeldTo } from './held-to.tsx';
@@ -13,6 +14,7 @@ import styles from './inspect.module.css';
 import { InspectionPaper } from './inspection-paper.tsx';
 import { LiftPicture } from './lift-picture.tsx';
 import { Loads } from './loads.tsx';
+import { OpeningOrderTable } from './opening-order-table.tsx';
 import { PowerPart } from './power-part.tsx';
 import { WeighIn } from './weigh-in.tsx';
 
@@ -96,11 +98,12 @@ export const InspectSheet = () => {
         />
         <Status fresh={fresh} />
         {judgement ? <Findings inspection={judgement.inspection} fresh={fresh} /> : null}
-        <p className={sheet.later}>Later, a table here says what must be closed before what opens.</p>
+        {judgement ? <OpeningOrderTable order={judgement.order} /> : null}
+        <CarryInPlan />
         <Heading level={3} title="Cautions" />
         <CautionList />
       </div>
-      {judgement ? <InspectionPaper inspection={judgement.inspection} fresh={fresh} /> : null}
+      {judgement ? <InspectionPaper inspection={judgement.inspection} order={judgement.order} fresh={fresh} /> : null}
     </>
   );
 };

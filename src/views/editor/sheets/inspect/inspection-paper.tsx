@@ -1,4 +1,4 @@
-import type { Inspection } from '../../../../inspection/index.ts';
+import type { Inspection, OpeningOrder } from '../../../../inspection/index.ts';
 import { SeverityMark } from '../../parts/index.ts';
 import { useEditor } from '../../state/use-editor.ts';
 import { useNames } from '../../state/use-names.ts';
@@ -7,9 +7,11 @@ import { CautionList } from './caution-list.tsx';
 import styles from './inspect.module.css';
 import paper from './inspection-paper.module.css';
 import { Loads } from './loads.tsx';
+import { OpeningOrderTable } from './opening-order-table.tsx';
 
 interface InspectionPaperProps {
   readonly inspection: Inspection;
+  readonly order: OpeningOrder;
   readonly fresh: boolean;
 }
 
@@ -35,7 +37,7 @@ const Head = () => {
 };
 
 /** The inspection sheet on paper: every finding in full, accepted ones with their names, weight, cautions, signatures. */
-export const InspectionPaper = ({ inspection, fresh }: InspectionPaperProps) => {
+export const InspectionPaper = ({ inspection, order, fresh }: InspectionPaperProps) => {
   const { sayFinding } = useNames();
   return (
     <div className={`print-only ${paper.paper}`}>
@@ -94,6 +96,7 @@ export const InspectionPaper = ({ inspection, fresh }: InspectionPaperProps) => 
       <div className={sheet.group}>
         <Loads cases={inspection.cases} />
       </div>
+      <OpeningOrderTable order={order} onPaper />
       <CautionList full />
       <div className={styles.signs}>
         <span>Fabricator, date</span>

@@ -32,7 +32,7 @@ export const ReviewSheet = () => {
           </ul>
         </div>
       </div>
-      {judgement ? <InspectionPaper inspection={judgement.inspection} fresh={fresh} /> : null}
+      {judgement ? <InspectionPaper inspection={judgement.inspection} order={judgement.order} fresh={fresh} /> : null}
     </>
   );
 };
