@@ -2,7 +2,7 @@ import type { Catalog, HouseRules } from '../catalog/index.ts';
 import type { Design } from '../design/index.ts';
 import { type CargoSpace, gapHalfWidth } from '../envelope/index.ts';
 import type { FitOut } from '../fitout/index.ts';
-import { type CarcassHold, heldCarcasses, holdCarcass } from './hold/index.ts';
+import { type CarcassHold, type HeldMover, heldCarcasses, heldMovers, holdCarcass } from './hold/index.ts';
 import { loadingCases, type SolvedCase, solveCase } from './loads/index.ts';
 import { type BodyPair, closePairs } from './pairs.ts';
 import { type StandingBody, type StandingVehicle, standingBodies, standingVehicle } from './standing.ts';
@@ -25,6 +25,8 @@ export interface Job extends InspectionInput {
   readonly cases: readonly SolvedCase[];
   /** Every carcass thrown each way of the load sets that the design is held to. */
   readonly holds: readonly CarcassHold[];
+  /** Every mover with what it carries. */
+  readonly heldMovers: readonly HeldMover[];
   /** Half width at 95 % of a gap between the cabinet and what is known worst of the skin; 0 without a space. */
   readonly gapUncertainty: number;
 }
@@ -36,6 +38,7 @@ export const makeJob = (input: InspectionInput): Job => {
   const vehicle = standingVehicle(space);
   return {
     ...input,
+    heldMovers: heldMovers(input),
     holds: heldCarcasses(input).map((carcass) => holdCarcass(input, carcass)),
     standing,
     vehicle,

@@ -1,5 +1,5 @@
 import { boxUnion, cross, dot, negate, scale, subtract, unit, type Vec3 } from '../../base/index.ts';
-import type { Job } from '../job.ts';
+import type { InspectionInput, Job } from '../job.ts';
 import { fittedItems } from '../loads/index.ts';
 import { plateCollapse } from './links.ts';
 import { type Thrown, thrownBy, wayOf } from './load-sets.ts';
@@ -28,14 +28,14 @@ const carriedBy = (movers: readonly Mover[], id: string): ReadonlySet<string> =>
 };
 
 /** The openings inside an opening, itself among them. */
-const within = ({ fitout }: Job, root: string): ReadonlySet<string> => {
+const within = ({ fitout }: InspectionInput, root: string): ReadonlySet<string> => {
   const all = new Set([root]);
   for (const { id, parent } of fitout.openings) if (parent !== null && all.has(parent)) all.add(id);
   return all;
 };
 
 /** Gear that stands still behind a leaf and is kept by nothing else. */
-const leaningOn = (job: Job, { origin, motion }: Mover): ReadonlySet<string> => {
+const leaningOn = (job: InspectionInput, { origin, motion }: Mover): ReadonlySet<string> => {
   if (motion.kind === 'slide') return new Set();
   const inside = within(job, origin);
   const closed = new Set(
@@ -54,7 +54,7 @@ const opensTo = (mover: Mover, centre: Vec3): Vec3 => {
 };
 
 /** Every mover of the cabinet that weighs something. */
-export const heldMovers = (job: Job): readonly HeldMover[] => {
+export const heldMovers = (job: InspectionInput): readonly HeldMover[] => {
   const { fitout, rules } = job;
   const items = fittedItems(fitout, rules);
   return fitout.movers.flatMap((mover): readonly HeldMover[] => {

@@ -1,7 +1,7 @@
 import { add, distance, dot, scale, subtract, unit, type Vec3 } from '../../base/index.ts';
 import { type SpringLeaf, springSwing } from '../carry/index.ts';
 import type { Finding } from '../finding.ts';
-import { forceOf, type HeldMover, heldMovers } from '../hold/index.ts';
+import { forceOf, type HeldMover } from '../hold/index.ts';
 import type { Job } from '../job.ts';
 import { found, type Limit, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
 
@@ -44,7 +44,7 @@ export const gasSpring = (job: Job): Verdict => {
   const hand = ruleLimit(rules, 'gas-spring-close-force');
   const cold: Limit = { ...ruleLimit(rules, 'gas-spring-cold'), value: 0, unit: 'N.m' };
   const common = { rise: rules.value('gas-spring-rise'), strokeShare: rules.value('gas-spring-stroke-share') };
-  const findings = heldMovers(job).flatMap((held): readonly Finding[] => {
+  const findings = job.heldMovers.flatMap((held): readonly Finding[] => {
     const leaf = leafOf(job, held);
     if (!leaf) return [];
     const { holdsOpen, handN } = springSwing(

@@ -1,5 +1,5 @@
 import type { Finding } from '../finding.ts';
-import { backPanelHoldsN, forceOf, type HeldMover, heldMovers, inward, ratedAt, thrownAlong } from '../hold/index.ts';
+import { backPanelHoldsN, forceOf, type HeldMover, inward, ratedAt, thrownAlong } from '../hold/index.ts';
 import type { Job } from '../job.ts';
 import { found, type Limit, limitAt, measured, ruleLimit, type Verdict } from '../verdict.ts';
 
@@ -7,7 +7,7 @@ const factsOf = ({ mover, kg }: HeldMover, way: string, g: number) => ({ mover: 
 
 /** Movers heavy enough to need holding. */
 const heavy = (job: Job): readonly HeldMover[] =>
-  heldMovers(job).filter(({ kg }) => kg > job.rules.value('latch-needed-mass'));
+  job.heldMovers.filter(({ kg }) => kg > job.rules.value('latch-needed-mass'));
 
 const isLatch = (id: string): boolean => id.endsWith('/latch') || id.endsWith('/lock');
 

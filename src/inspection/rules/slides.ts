@@ -1,7 +1,7 @@
 import { boxUnion, dot, type Vec3 } from '../../base/index.ts';
 import { allowedSlideLoadKg } from '../../fitout/index.ts';
 import type { Finding, Measured } from '../finding.ts';
-import { anchorUse, type CarcassHold, forceOf, type HeldMover, heldMovers } from '../hold/index.ts';
+import { anchorUse, type CarcassHold, forceOf, type HeldMover } from '../hold/index.ts';
 import type { Job } from '../job.ts';
 import { found, limitAt, measured, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
 
@@ -17,7 +17,7 @@ interface Slider {
 }
 
 const slidersOf = (job: Job): readonly Slider[] =>
-  heldMovers(job).flatMap((held): readonly Slider[] => {
+  job.heldMovers.flatMap((held): readonly Slider[] => {
     const { motion, carriedBy, id } = held.mover;
     if (motion.kind !== 'slide' || carriedBy !== null) return [];
     const [first, ...rest] = job.standing

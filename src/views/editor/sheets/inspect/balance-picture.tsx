@@ -104,6 +104,8 @@ const Side = ({ wheels, cases }: { readonly wheels: Wheels; readonly cases: read
   if (known.length === 0)
     return <p className={sheet.soft}>Heights need the floor and the centre of gravity above ground.</p>;
   const top = Math.max(...known.map(({ up }) => up)) + TIRE[1];
+  // Numbers stand in a row above, in the order of the list from the rear.
+  const labelX = (i: number): number => rearX + ((frontX - rearX) * (i + 1)) / (cases.length + 1);
   return (
     <DrawingBoard
       label="The centre of gravity of each loading case above ground, forward to the right"
@@ -145,10 +147,19 @@ const Side = ({ wheels, cases }: { readonly wheels: Wheels; readonly cases: read
                 />
               ) : null}
               <circle cx={one.cg[0]} cy={-up} r={text * 0.18} fill="var(--ink)" />
+              <line
+                x1={one.cg[0]}
+                y1={-up}
+                x2={labelX(i)}
+                y2={-top + text * 0.4}
+                stroke="var(--line-2)"
+                vectorEffect="non-scaling-stroke"
+              />
               <text
-                x={one.cg[0] + text * 0.4}
-                y={-up - text * (0.3 + (i % 3) * 0.8)}
+                x={labelX(i)}
+                y={-top + text * 0.2}
                 fontSize={text}
+                textAnchor="middle"
                 fill="var(--ink)"
                 fontWeight={600}
               >

@@ -111,12 +111,12 @@ const Face = () => {
             );
           })}
           <text
-            x={right + text * 0.4}
-            y={-rules.value('heavy-height-min') - text * 0.3}
+            x={left + text * 0.3}
+            y={-rules.value('heavy-height-min') + text * 1.1}
             fontSize={text}
-            fill="var(--ink)"
+            fill="var(--ink-2)"
           >
-            for heavy gear
+            where heavy gear belongs
           </text>
           {items.map(({ lift, from, to }) => (
             <g key={lift.gear}>

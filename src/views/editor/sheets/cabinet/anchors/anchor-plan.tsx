@@ -84,7 +84,16 @@ export const AnchorPlan = ({ carcass, uses }: AnchorPlanProps) => {
                 stroke="var(--caution)"
                 vectorEffect="non-scaling-stroke"
               />
-              <text x={from[0] + text / 2} y={-to[1] + text * 1.2} fontSize={text} fill="var(--ink)">
+              <text
+                x={(from[0] + to[0]) / 2}
+                y={-(from[1] + to[1]) / 2}
+                fontSize={text}
+                textAnchor="middle"
+                fill="var(--ink)"
+                stroke="var(--field)"
+                strokeWidth={text / 4}
+                paintOrder="stroke"
+              >
                 no hole: {name}
               </text>
             </g>
@@ -110,7 +119,15 @@ export const AnchorPlan = ({ carcass, uses }: AnchorPlanProps) => {
                     vectorEffect="non-scaling-stroke"
                   />
                 ) : null}
-                <text x={at[0] + text * 0.8} y={-at[1] - text * 0.3} fontSize={text} fill={ink}>
+                <text
+                  x={at[0] + text * 0.8}
+                  y={-at[1] - text * 0.3}
+                  fontSize={text}
+                  fill={ink}
+                  stroke="var(--field)"
+                  strokeWidth={text / 4}
+                  paintOrder="stroke"
+                >
                   {number}
                   {use === null ? '' : ` · ${Math.round(use * 100)} %`}
                 </text>
