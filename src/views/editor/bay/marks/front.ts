@@ -32,12 +32,18 @@ export const frontOf = (fitOut: FitOut, moverId: string): readonly Panel[] => {
   return first ? [first] : [];
 };
 
-/** Where the grip of a mover is, stowed: the middle of its front, on the side that it moves to. */
+/** Where the grip of a mover is, stowed: the middle of its front, or of its bodies, on the side that it moves to. */
 export const gripOf = (fitOut: FitOut, moverId: string): Vec3 | null => {
   const front = frontOf(fitOut, moverId);
   const mover = fitOut.movers.find((candidate) => candidate.id === moverId);
-  if (front.length === 0 || !mover) return null;
-  const box = boxAround(front.flatMap(panelCorners));
+  if (!mover) return null;
+  // A screen on its arm has no panel: a hand takes it by its bodies.
+  const corners =
+    front.length > 0
+      ? front.flatMap(panelCorners)
+      : fitOut.bodies.filter((body) => body.mover === moverId).flatMap(({ shape }) => shape.vertices);
+  if (corners.length === 0) return null;
+  const box = boxAround(corners);
   const middle = boxMiddle(box);
   if (mover.motion.kind !== 'slide') return middle;
   const out = mover.motion.direction;
