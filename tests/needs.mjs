@@ -57,12 +57,29 @@ export const findChromium = () => {
  * @property {string} advice what a person does when it is not there and cannot be installed from here
  */
 
-/** @type {Readonly<Record<'chromium', Need>>} */
+/**
+ * The Python that has ezdxf: Debian's own, whatever other Python comes first on the PATH.
+ * @returns {string | null}
+ */
+export const findEzdxf = () =>
+  ['/usr/bin/python3', 'python3'].find((name) => spawnSync(name, ['-c', 'import ezdxf']).status === 0) ?? null;
+
+/** @type {Readonly<Record<'chromium' | 'ezdxf' | 'poppler', Need>>} */
 export const NEEDS = {
   chromium: {
     package: 'chromium',
     find: findChromium,
     advice: 'No Chromium or Chrome was found: install one, or set CHROME_PATH to its program.',
+  },
+  ezdxf: {
+    package: 'python3-ezdxf',
+    find: findEzdxf,
+    advice: 'No Python with ezdxf was found: it reads our DXF files back in the tests. On Debian: python3-ezdxf.',
+  },
+  poppler: {
+    package: 'poppler-utils',
+    find: () => findProgram(['pdftoppm']),
+    advice: 'No pdftoppm was found: it measures our PDF files in the tests. On Debian: poppler-utils.',
   },
 };
 

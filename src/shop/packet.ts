@@ -6,6 +6,7 @@ import { balanceView } from './drawing/balance-view.ts';
 import type { Drawing } from './drawing/drawing.ts';
 import { drawingToSvg } from './drawing/svg.ts';
 import { createDrawings, type Drawings, type DrawingsInput } from './drawings.ts';
+import { layerTableCsv, partDxf } from './dxf/index.ts';
 import { hardwareCsv, hardwareList } from './hardware-list.ts';
 import { inspectionSheet } from './inspection-sheet.ts';
 import { cutSequenceCsv, layoutDrawings } from './layout-files.ts';
@@ -18,7 +19,7 @@ import { titleOnPaper } from './title-on-paper.ts';
 export type PacketFile = {
   /** Relative, with `/`, made of letters, digits, `-`, `.` alone. */
   readonly path: string;
-  readonly kind: 'list' | 'part-drawing' | 'view' | 'layout' | 'sheet' | 'contents';
+  readonly kind: 'list' | 'part-drawing' | 'router' | 'view' | 'layout' | 'sheet' | 'contents';
   readonly about: string;
 } & ({ readonly text: string } | { readonly bytes: Uint8Array });
 
@@ -57,6 +58,15 @@ const drawingFiles = (drawings: Drawings): readonly PacketFile[] => [
   ...drawings.views.flatMap((name) => sheetFiles(name, drawings.draw(name) ?? [], 'views', 'view')),
   ...drawings.parts.flatMap((mark) => sheetFiles(mark, drawings.draw(mark) ?? [], 'drawings', 'part-drawing')),
 ];
+
+/** Every part as it goes to a router, a laser or a shear. */
+const routerFiles = ({ marks }: Drawings, { design }: PacketInput): readonly PacketFile[] =>
+  marks.parts.map(({ mark, panel }) => ({
+    path: `router/${mark}.dxf`,
+    kind: 'router',
+    about: `${mark} for router, laser or shear, in ${design.units === 'in' ? 'inches' : 'millimetres'}`,
+    text: partDxf(panel, design.units),
+  }));
 
 /** Where the weight stands, once enough of the vehicle is known to draw it. */
 const balanceFiles = ({ design, fitout, inspection }: PacketInput): readonly PacketFile[] => {
@@ -114,6 +124,7 @@ export const createPacket = (input: PacketInput): Packet => {
       hardwareCsv(hardwareList({ fitout, catalog, rules, names }), design.units),
     ),
     list('cut-sequence.csv', 'every cut of every sheet, in order', cutSequenceCsv(layouts, design.units)),
+    list('router-layers.csv', 'what each layer of the router files is for', layerTableCsv(marks)),
     list('masses.csv', 'every mass with its place, and sums', massesCsv(massTable(fitout, marks, names))),
     {
       path: 'inspection.txt',
@@ -131,6 +142,7 @@ export const createPacket = (input: PacketInput): Packet => {
     ...balanceFiles(input),
     ...layoutFiles(layouts, input),
     ...drawingFiles(drawings),
+    ...routerFiles(drawings, input),
   ];
   return { files: [...files, manifest(input, drawings, files)], layouts };
 };

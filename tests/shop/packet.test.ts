@@ -39,11 +39,18 @@ const finding: Finding = {
 describe('packet', () => {
   it('holds lists, views, one drawing a part, the inspection sheet and a manifest', () => {
     const packet = packetOf(twoColumns());
-    expect(byKind(packet, 'list')).toEqual(['cut-list.csv', 'hardware.csv', 'cut-sequence.csv', 'masses.csv']);
+    expect(byKind(packet, 'list')).toEqual([
+      'cut-list.csv',
+      'hardware.csv',
+      'cut-sequence.csv',
+      'router-layers.csv',
+      'masses.csv',
+    ]);
     expect(byKind(packet, 'view')).toEqual(['views/face-carcass-1.svg', 'views/plan.svg', 'views/side.svg']);
     expect(byKind(packet, 'part-drawing')).toEqual(
       ['A1', 'A2', 'A3', 'A4', 'A5', 'A6'].map((m) => `drawings/${m}.svg`),
     );
+    expect(byKind(packet, 'router')).toEqual(['A1', 'A2', 'A3', 'A4', 'A5', 'A6'].map((m) => `router/${m}.dxf`));
     // Six parts of ply 18 have 3.0 m² in all, the one of ply 6 has 0.6 m²; a sheet has 2.98 m², so 2 and 1 sheets.
     expect(byKind(packet, 'layout')).toEqual(['layouts/ply-18-1.svg', 'layouts/ply-18-2.svg', 'layouts/ply-6-1.svg']);
     expect(byKind(packet, 'sheet')).toEqual(['inspection.txt']);

@@ -1,0 +1,2 @@
+export { layerTableCsv } from './layer-table.ts';
+export { partDxf } from './part-dxf.ts';

@@ -1,0 +1,92 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Panel } from '../../../src/fitout/index.ts';
+import { layerTableCsv, partDxf } from '../../../src/shop/dxf/index.ts';
+import { markParts } from '../../../src/shop/marks.ts';
+import { panel, twoColumns } from '../fixture.ts';
+import { anyFitOut } from '../random-fit-out.ts';
+import { byEzdxf, byParser, type Found } from './readers.ts';
+
+const board: Panel = panel('p', {
+  length: 700,
+  width: 600,
+  cuts: [
+    { kind: 'hole', face: 'a', at: [37, 50], diameter: 5, depth: 12, why: 'pin' },
+    { kind: 'hole', face: 'b', at: [200, 50], diameter: 8, depth: null, why: 'cable' },
+    { kind: 'dado', face: 'a', from: [300, 0], to: [318, 600], depth: 6.5, takes: null },
+    { kind: 'pocket', face: 'b', from: [400, 100], to: [460, 140], depth: 3, takes: null },
+    {
+      kind: 'cutout',
+      outline: { shape: 'rectangle', from: [500, 200], to: [600, 260], cornerRadius: 10 },
+      why: 'radio',
+    },
+    { kind: 'cutout', outline: { shape: 'circle', at: [550, 400], diameter: 76 }, why: 'gauge' },
+  ],
+});
+
+const areaOn = (found: Found, layer: string): number =>
+  found.outlines.filter((each) => each.layer === layer).reduce((sum, { area }) => sum + area, 0);
+
+describe('DXF of a part', () => {
+  it('reads the same in two independent readers, millimetres and inches', () => {
+    const [mm, inch] = [partDxf(board, 'mm'), partDxf(board, 'in')];
+    const [ezMm, ezInch] = byEzdxf([mm, inch]);
+    for (const [found, unit, one] of [
+      [byParser(mm), 4, 1],
+      [ezMm, 4, 1],
+      [byParser(inch), 1, 25.4],
+      [ezInch, 1, 25.4],
+    ] as const) {
+      if (found === undefined) throw new Error('nothing read');
+      expect(found.unit).toBe(unit);
+      expect(found.others).toBe(0);
+      expect(found.layers).toEqual(['DADO-A-6_5', 'DRILL-A-12', 'DRILL-THROUGH', 'INNER-CUT', 'OUTLINE', 'POCKET-B-3']);
+      const square = one * one;
+      // 700 × 600; 18 × 600; 60 × 40; 100 × 60 less the corners, (4 − π) × 10².
+      expect(areaOn(found, 'OUTLINE') * square).toBeCloseTo(420_000, 3);
+      expect(areaOn(found, 'DADO-A-6_5') * square).toBeCloseTo(10_800, 4);
+      expect(areaOn(found, 'POCKET-B-3') * square).toBeCloseTo(2400, 4);
+      expect(areaOn(found, 'INNER-CUT') * square).toBeCloseTo(6000 - (4 - Math.PI) * 100, 4);
+      const edge = found.outlines.find(({ layer }) => layer === 'OUTLINE');
+      expect(edge?.extent.map((each) => Math.round(each * one * 1e6) / 1e6)).toEqual([0, 0, 700, 600]);
+      const holes = found.circles.map(({ layer, at, radius }) => [
+        layer,
+        ...[...at, radius].map((n) => Math.round(n * one * 1e6) / 1e6),
+      ]);
+      expect(holes).toEqual([
+        ['DRILL-A-12', 37, 50, 2.5],
+        ['DRILL-THROUGH', 200, 50, 4],
+        ['INNER-CUT', 550, 400, 38],
+      ]);
+    }
+  });
+
+  it('gives the same bytes again', () => {
+    expect(partDxf(structuredClone(board), 'mm')).toBe(partDxf(board, 'mm'));
+  });
+
+  it('says in a table what every layer is for', () => {
+    const table = layerTableCsv(markParts(twoColumns()));
+    expect(table).toContain('DADO-A-6,dado across the part,a,6,as seen on face a,A1 A2');
+    expect(table).toContain('OUTLINE,"finished edge of the part, closed","a, through",through');
+  });
+});
+
+describe('laws of DXF', () => {
+  it('both readers find every cut of every part, and the area of its outline', () => {
+    const panels = fc.sample(anyFitOut, { seed: 141_421, numRuns: 8 }).flatMap(({ panels: all }) => all);
+    expect(panels.length).toBeGreaterThan(10);
+    const texts = panels.map((each) => partDxf(each, 'mm'));
+    const second = byEzdxf(texts);
+    panels.forEach((each, i) => {
+      for (const found of [byParser(texts[i] ?? ''), second[i]]) {
+        if (found === undefined) throw new Error('nothing read');
+        expect(found.outlines.length + found.circles.length).toBe(each.cuts.length + 1);
+        if (each.outline === null) expect(areaOn(found, 'OUTLINE')).toBeCloseTo(each.length * each.width, 2);
+        expect(found.circles.filter(({ layer }) => layer.startsWith('DRILL'))).toHaveLength(
+          each.cuts.filter(({ kind }) => kind === 'hole').length,
+        );
+      }
+    });
+  });
+});
