@@ -51,6 +51,6 @@ export const freshBoard: FreshFitting<CommandBoard> = (newId) => ({
   springs: null,
   slide: null,
   slideLengthMm: null,
-  latch: 'latch-push-button',
+  latch: 'latch-draw',
   inside: { id: newId('opening'), name: '', content: { kind: 'empty' } },
 });

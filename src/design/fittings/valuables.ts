@@ -32,7 +32,7 @@ export const freshValuables: FreshFitting<Valuables> = (newId) => ({
   slideLengthMm: null,
   boxMaterial: 'birch-ply-12',
   bottomMaterial: 'birch-ply-6',
-  lock: 'latch-lock-bolt',
+  lock: 'latch-lock-bar',
   pull: 'pull-flush-small',
   liner: 'mat-foam-10',
   coverMaterial: 'birch-ply-9',

@@ -64,11 +64,17 @@ const lossOf = (input: Input, opening: InspectionInput['fitout']['openings'][num
   return walls.reduce((sum, [free, area, k]) => (free ? sum + (k * area) / MM2_PER_M2 : sum), 0);
 };
 
-/** Every opening that holds devices which draw current. */
+/** Every closed opening that holds devices which draw current. */
 export const bayHeats = (input: Input): readonly BayHeat[] => {
   const { fitout, catalog, rules } = input;
   const limit = rules.value('heat-rise');
+  // Behind a plate, or shut in: air does not pass through what is open.
+  const closed = new Set<string>([
+    ...fitout.panels.flatMap(({ origin, role }) => (role === 'plate' ? [origin] : [])),
+    ...fitout.rooms.flatMap(({ opening, keeps }) => (keeps === 'closed' ? [opening] : [])),
+  ]);
   return fitout.openings.flatMap((opening): readonly BayHeat[] => {
+    if (!closed.has(opening.id)) return [];
     const watts = wattsIn(input, opening.id);
     const lossWK = lossOf(input, opening);
     if (watts <= 0 || lossWK <= 0) return [];
