@@ -2,7 +2,7 @@ import { after, type Box, boxAround, HOME, type Pose } from '../../base/index.ts
 import { type ConvexShape, type Motion, motionPose, shapeBox } from '../../bodies/index.ts';
 import type { CargoSpace, PlacedClosure } from '../../envelope/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
-import { type CabinetMover, motionOf, swingOf } from '../travel/movers.ts';
+import { type CabinetMover, motionOf, swingOf, unsoundMotion } from '../travel/movers.ts';
 
 export type CabinetBody = FitOut['bodies'][number];
 
@@ -117,10 +117,13 @@ export interface Ground {
 
 export const groundOf = (fitout: FitOut, space: CargoSpace | null): Ground => {
   const closures = space?.closures ?? [];
+  // What cannot be judged as a mover counts as standing still; the check of travels says so.
+  const movers = fitout.movers.filter((mover) => unsoundMotion(mover) === null);
+  const moverIds = new Set<string>(movers.map(({ id }) => id));
   const closureIds = new Set<string>(closures.map(({ id }) => id));
   const mounted = new Map<string, string | null>(fitout.devices.map(({ origin, mover }) => [origin, mover]));
   const riderOf = (body: CabinetBody): string | null => {
-    if (body.mover !== null) return body.mover;
+    if (body.mover !== null) return moverIds.has(body.mover) ? body.mover : null;
     const carrier = mounted.get(body.origin) ?? null;
     return carrier !== null && closureIds.has(carrier) ? carrier : null;
   };
@@ -144,7 +147,7 @@ export const groundOf = (fitout: FitOut, space: CargoSpace | null): Ground => {
       const solids = riding.get(closure.id) ?? [];
       return remembered(closure, solids, () => closureUnit(closure, solids));
     }),
-    ...fitout.movers.map((mover) => {
+    ...movers.map((mover) => {
       const solids = riding.get(mover.id) ?? [];
       return remembered(mover, solids, () => cabinetUnit(mover, solids));
     }),

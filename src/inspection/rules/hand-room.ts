@@ -16,6 +16,7 @@ import { createStands, type Placed } from '../access/take-out.ts';
 import { accessOf } from '../access/work-out-order.ts';
 import type { Finding } from '../finding.ts';
 import type { Job } from '../job.ts';
+import { unsoundMotion } from '../travel/movers.ts';
 import { found, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
 
 const GRIPPED: ReadonlySet<string> = new Set(['latch', 'pull']);
@@ -79,7 +80,7 @@ export const handRoom = (job: Job): Verdict => {
   const findings: Finding[] = [];
   for (const grip of grips) {
     const mover = movers.get(grip.mover);
-    const out = mover ? outwardAt(mover.motion, grip.at) : null;
+    const out = mover && unsoundMotion(mover) === null ? outwardAt(mover.motion, grip.at) : null;
     if (!out) continue;
     const face = faceOf(placed, grip.mover, out);
     if (!Number.isFinite(face)) continue;

@@ -3,7 +3,15 @@ import { certifiedTravel, gapWithin, type Motion, shapeBox, type TravelPlace } f
 import type { Finding, Measured } from '../finding.ts';
 import { halfWidthTo, type Job } from '../job.ts';
 import type { StandingBody } from '../standing.ts';
-import { type CabinetMover, carriedWith, type InTheWay, motionOf, openVehicle } from '../travel/movers.ts';
+import {
+  type CabinetMover,
+  carriedWith,
+  type InTheWay,
+  motionOf,
+  openVehicle,
+  type Unsound,
+  unsoundMotion,
+} from '../travel/movers.ts';
 import { found, type Limit, limitAt, measured, NO_OVERLAP, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
 
 /** How far around its way a mover is watched: beyond this nothing is said of its margin but that it is at least this. */
@@ -82,6 +90,16 @@ const blockedFinding = ({ mover, motion, moving }: Travelling, contact: TravelPl
     },
   });
 };
+
+const unsoundFinding = (mover: CabinetMover, why: Unsound): Finding =>
+  found('mover-travel', {
+    severity: 'stop',
+    parts: [mover.origin],
+    value: 0,
+    limit: limitAt(NO_OVERLAP, 1, 'count'),
+    margin: 'travel',
+    facts: { what: 'unsound', mover: mover.name, why },
+  });
 
 const closeFinding = (
   job: Job,
@@ -192,6 +210,8 @@ export const moverTravel = (job: Job): Verdict => {
   const limit = ruleLimit(job.rules, 'gap-moving-parts');
   const vehicle = job.space ? openVehicle(job, job.space) : [];
   const outcomes = movers.map((mover): Outcome => {
+    const unsound = unsoundMotion(mover);
+    if (unsound !== null) return { findings: [unsoundFinding(mover, unsound)], measured: [] };
     const carried = carriedWith(movers, mover.id);
     const moving = job.standing.filter(
       ({ body }) => body.mover !== null && carried.has(body.mover) && body.kind !== 'plug-room',

@@ -1,4 +1,4 @@
-import { after, HOME, type Pose, turnAbout } from '../../base/index.ts';
+import { after, HOME, length, type Pose, ROUNDING_RAD, turnAbout } from '../../base/index.ts';
 import type { ConvexShape, Motion } from '../../bodies/index.ts';
 import { shapeAt } from '../../bodies/index.ts';
 import type { CargoSpace, PlacedClosure } from '../../envelope/index.ts';
@@ -12,6 +12,17 @@ export const motionOf = ({ motion }: CabinetMover): Motion =>
   motion.kind === 'slide'
     ? { kind: 'slide', along: motion.direction, fromMm: 0, toMm: motion.travel }
     : { kind: 'turn', point: motion.point, axis: motion.axis, fromRad: 0, toRad: motion.travelRad };
+
+/** Why a motion cannot be judged: no way to go, an amount that is none, or more than once round; null where it can. */
+export type Unsound = 'no-axis' | 'no-amount' | 'goes-round';
+
+/** What is wrong with the motion of a mover, which no solved cabinet has but a hurt file may ask for. */
+export const unsoundMotion = ({ motion }: CabinetMover): Unsound | null => {
+  const [along, amount] = motion.kind === 'slide' ? [motion.direction, motion.travel] : [motion.axis, motion.travelRad];
+  if (!(length(along) > ROUNDING_RAD)) return 'no-axis';
+  if (!Number.isFinite(amount)) return 'no-amount';
+  return motion.kind === 'turn' && Math.abs(amount) > 2 * Math.PI ? 'goes-round' : null;
+};
 
 /** The ids of a mover and of every mover that it carries, however deep. */
 export const carriedWith = (movers: readonly CabinetMover[], id: string): ReadonlySet<string> => {

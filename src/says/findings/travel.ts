@@ -3,9 +3,24 @@ import { factNumber, factText, partName, type SayRule, type Speech, sentence } f
 const doubt = (uncertainty: number, speech: Speech): string =>
   uncertainty === 0 ? '' : ` Known to ± ${speech.length(uncertainty)}.`;
 
+const UNSOUND_WORDS: Readonly<Record<string, string>> = {
+  'no-axis': 'its direction or axis has no length',
+  'no-amount': 'how far it goes is not a number',
+  'goes-round': 'it turns more than once round',
+};
+
 export const sayMoverTravel: SayRule = (finding, speech) => {
   const mover = partName(finding, 0, speech, factText(finding, 'mover'));
   const obstacle = factText(finding, 'obstacle') || partName(finding, 1, speech);
+  if (factText(finding, 'what') === 'unsound')
+    return {
+      title: sentence(
+        `${mover} cannot be judged: ${UNSOUND_WORDS[factText(finding, 'why')] ?? 'its travel is unclear'}`,
+      ),
+      detail: 'It counts as standing still until that is mended.',
+      valueText: '',
+      limitText: '',
+    };
   if (factText(finding, 'what') === 'meets') {
     const short = speech.amount(finding.limit - finding.value, finding.unit);
     return {

@@ -270,3 +270,25 @@ describe('hand-room and device-out', () => {
     expect(linesOf(behind(-60), 'device-out')).toEqual([]);
   });
 });
+
+describe('movers that cannot be judged', () => {
+  const inspected = (motion: FitOut['movers'][number]['motion']) =>
+    inspectScene({
+      survey: hatched,
+      fitout: {
+        bodies: [body({ id: 'box', origin: node('box'), mover: 'box', min: [100, 0, 10], max: [400, 100, 100] })],
+        movers: [moving('box', motion), drawer('bare')],
+      },
+    });
+
+  it('are told in words, and everything else is still judged', () => {
+    const turn = (axis: readonly [number, number, number], travelRad: number) =>
+      said(inspected({ kind: 'turn', point: [0, 0, 0], axis, travelRad }), 'mover-travel');
+    expect(turn([0, 0, 0], 1)).toEqual(['Box cannot be judged: its direction or axis has no length']);
+    // 400° = 6.98 rad, over 2π = 6.28.
+    expect(turn([0, 0, 1], (400 / 180) * Math.PI)).toEqual(['Box cannot be judged: it turns more than once round']);
+    expect(said(inspected({ kind: 'slide', direction: [-1, 0, 0], travel: Number.NaN }), 'mover-travel')).toEqual([
+      'Box cannot be judged: how far it goes is not a number',
+    ]);
+  });
+});
