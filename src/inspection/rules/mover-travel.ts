@@ -1,5 +1,5 @@
-import { degrees, ROUNDING_MM } from '../../base/index.ts';
-import { certifiedTravel, gapWithin, type Motion, shapeBox, type TravelPlace } from '../../bodies/index.ts';
+import { type Box, boxesMeet, boxGrown, boxUnion, degrees, ROUNDING_MM } from '../../base/index.ts';
+import { certifiedTravel, gapWithin, type Motion, shapeBox, type TravelPlace, travelBox } from '../../bodies/index.ts';
 import type { Finding, Measured } from '../finding.ts';
 import { halfWidthTo, type Job } from '../job.ts';
 import type { StandingBody } from '../standing.ts';
@@ -23,36 +23,56 @@ interface Travelling {
   readonly moving: readonly StandingBody[];
 }
 
-const cabinetInTheWay = (job: Job, carried: ReadonlySet<string>): readonly InTheWay[] =>
-  job.standing
-    .filter(({ body, closure }) => closure === null && (body.mover === null || !carried.has(body.mover)))
-    .map(({ body }) => ({
+/** Something in the way with its box, and what it rides on. */
+interface Boxed extends InTheWay {
+  readonly box: Box;
+  readonly mover: string | null;
+  readonly origin: string;
+  readonly isHardware: boolean;
+}
+
+const boxedCabinet = ({ standing }: Job): readonly Boxed[] =>
+  standing
+    .filter(({ closure }) => closure === null)
+    .map(({ body, box }) => ({
       part: body.kind === 'panel' || body.kind === 'hardware' ? body.id : body.origin,
       name: body.name,
       shape: body.shape,
       vehicle: null,
+      box,
+      mover: body.mover,
+      origin: body.origin,
+      isHardware: body.kind === 'hardware',
     }));
 
+const boxedVehicle = (vehicle: readonly InTheWay[]): readonly Boxed[] =>
+  vehicle.map((own) => ({ ...own, box: shapeBox(own.shape), mover: null, origin: own.part, isHardware: false }));
+
+/** The box around all that a mover passes through, grown by how far around its way it is watched. */
+const watchedBox = ({ motion, moving }: Travelling, watched: number): Box | null =>
+  moving.length === 0
+    ? null
+    : boxGrown(moving.map(({ body }) => travelBox(motion, body.shape)).reduce(boxUnion), watched);
+
 /**
- * What stands in the way of a mover, less what it is built against: hardware of its own node (slides run in each
+ * What stands near the way of a mover, less what it is built against: hardware of its own node (slides run in each
  * other), and what it already touches or overlaps when stowed, which other rules judge at rest.
  */
 const inTheWayOf = (
-  job: Job,
   { mover, moving }: Travelling,
-  vehicle: readonly InTheWay[],
+  box: Box | null,
+  all: readonly Boxed[],
   carried: ReadonlySet<string>,
-): readonly InTheWay[] => {
-  const own = new Set(
-    job.standing
-      .filter(({ body }) => body.origin === mover.origin && body.kind === 'hardware')
-      .map(({ body }) => body.id),
-  );
-  return [...cabinetInTheWay(job, carried), ...vehicle].filter(
-    ({ part, shape }) =>
-      !own.has(part) && !moving.some(({ body }) => gapWithin(body.shape, shape, ROUNDING_MM) !== null),
-  );
-};
+): readonly InTheWay[] =>
+  box === null
+    ? []
+    : all.filter(
+        (own) =>
+          boxesMeet(box, own.box) &&
+          (own.mover === null || !carried.has(own.mover)) &&
+          !(own.isHardware && own.origin === mover.origin) &&
+          !moving.some(({ body }) => gapWithin(body.shape, own.shape, ROUNDING_MM) !== null),
+      );
 
 const amountText = (motion: Motion, amount: number): { readonly value: number; readonly unit: string } =>
   motion.kind === 'slide' ? { value: amount, unit: 'mm' } : { value: degrees(amount), unit: 'deg' };
@@ -208,7 +228,8 @@ export const moverTravel = (job: Job): Verdict => {
   const { movers } = job.fitout;
   if (movers.length === 0) return NOTHING;
   const limit = ruleLimit(job.rules, 'gap-moving-parts');
-  const vehicle = job.space ? openVehicle(job, job.space) : [];
+  const watched = Math.max(job.rules.value(WATCHED), limit.value);
+  const all = [...boxedCabinet(job), ...boxedVehicle(job.space ? openVehicle(job, job.space) : [])];
   const outcomes = movers.map((mover): Outcome => {
     const unsound = unsoundMotion(mover);
     if (unsound !== null) return { findings: [unsoundFinding(mover, unsound)], measured: [] };
@@ -217,7 +238,7 @@ export const moverTravel = (job: Job): Verdict => {
       ({ body }) => body.mover !== null && carried.has(body.mover) && body.kind !== 'plug-room',
     );
     const travelling: Travelling = { mover, motion: motionOf(mover), moving };
-    return judge(job, travelling, inTheWayOf(job, travelling, vehicle, carried), limit);
+    return judge(job, travelling, inTheWayOf(travelling, watchedBox(travelling, watched), all, carried), limit);
   });
   return {
     findings: outcomes.flatMap(({ findings }) => findings),
