@@ -11,6 +11,7 @@ import { hardwareCsv, hardwareList } from './hardware-list.ts';
 import { inspectionSheet } from './inspection-sheet.ts';
 import { cutSequenceCsv, layoutDrawings } from './layout-files.ts';
 import { massesCsv, massTable } from './masses.ts';
+import type { PdfWriter } from './paper/index.ts';
 import { sheetJobs } from './sheet-jobs.ts';
 import { layoutSheets, type SheetLayouts, STANDARD_BUDGET } from './sheet-layouts.ts';
 import { titleOnPaper } from './title-on-paper.ts';
@@ -19,7 +20,7 @@ import { titleOnPaper } from './title-on-paper.ts';
 export type PacketFile = {
   /** Relative, with `/`, made of letters, digits, `-`, `.` alone. */
   readonly path: string;
-  readonly kind: 'list' | 'part-drawing' | 'router' | 'view' | 'layout' | 'sheet' | 'contents';
+  readonly kind: 'list' | 'part-drawing' | 'router' | 'book' | 'view' | 'layout' | 'sheet' | 'contents';
   readonly about: string;
 } & ({ readonly text: string } | { readonly bytes: Uint8Array });
 
@@ -29,6 +30,8 @@ export interface PacketInput extends DrawingsInput {
   readonly layouts?: SheetLayouts;
   /** What has changed since sheets were cut from a released letter. */
   readonly cutAgain?: CutAgain | null;
+  /** With it, all drawings come as three books to print as well. */
+  readonly toPdf?: PdfWriter;
 }
 
 export interface Packet {
@@ -59,6 +62,26 @@ const drawingFiles = (drawings: Drawings): readonly PacketFile[] => [
   ...drawings.parts.flatMap((mark) => sheetFiles(mark, drawings.draw(mark) ?? [], 'drawings', 'part-drawing')),
 ];
 
+/** Views, sheets and parts as one file each to print at actual size; nothing where there is no page. */
+const bookFiles = (drawings: Drawings, layouts: SheetLayouts, input: PacketInput): readonly PacketFile[] => {
+  const { toPdf } = input;
+  if (toPdf === undefined) return [];
+  const drawn = (names: readonly string[]): readonly Drawing[] => names.flatMap((name) => drawings.draw(name) ?? []);
+  const subject = titleOnPaper(input.design);
+  const books = [
+    { path: 'views.pdf', about: 'all views to print', pages: drawn(drawings.views) },
+    {
+      path: 'layouts.pdf',
+      about: 'all sheets with their cuts to print',
+      pages: drawnLayouts(layouts, input).flatMap((each) => each.drawings),
+    },
+    { path: 'drawings.pdf', about: 'all part drawings to print', pages: drawn(drawings.parts) },
+  ];
+  return books.flatMap(({ path, about, pages }): readonly PacketFile[] =>
+    pages.length === 0 ? [] : [{ path, kind: 'book', about, bytes: toPdf(pages, { title: about, subject }) }],
+  );
+};
+
 /** Every part as it goes to a router, a laser or a shear. */
 const routerFiles = ({ marks }: Drawings, { design }: PacketInput): readonly PacketFile[] =>
   marks.parts.map(({ mark, panel }) => ({
@@ -76,12 +99,17 @@ const balanceFiles = ({ design, fitout, inspection }: PacketInput): readonly Pac
   return drawn ? sheetFiles('balance', [drawn], 'views', 'view') : [];
 };
 
-const layoutFiles = (layouts: SheetLayouts, { design }: PacketInput): readonly PacketFile[] =>
+const drawnLayouts = (layouts: SheetLayouts, { design }: PacketInput): ReturnType<typeof layoutDrawings> =>
   layoutDrawings(layouts, {
     designTitle: titleOnPaper(design),
     customer: design.customer,
     units: design.units,
-  }).flatMap(({ name, drawings }) => sheetFiles(name, drawings, 'layouts', 'layout', '-page-'));
+  });
+
+const layoutFiles = (layouts: SheetLayouts, input: PacketInput): readonly PacketFile[] =>
+  drawnLayouts(layouts, input).flatMap(({ name, drawings }) =>
+    sheetFiles(name, drawings, 'layouts', 'layout', '-page-'),
+  );
 
 const manifest = ({ design }: PacketInput, { rows }: Drawings, files: readonly PacketFile[]): PacketFile => ({
   path: 'manifest.json',
@@ -143,6 +171,7 @@ export const createPacket = (input: PacketInput): Packet => {
     ...layoutFiles(layouts, input),
     ...drawingFiles(drawings),
     ...routerFiles(drawings, input),
+    ...bookFiles(drawings, layouts, input),
   ];
   return { files: [...files, manifest(input, drawings, files)], layouts };
 };

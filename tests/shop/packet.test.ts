@@ -66,6 +66,29 @@ describe('packet', () => {
     expect(manifest).toMatchObject({ format: 'hatchwright-packet', version: 1, parts: 7, marks: 6, units: 'mm' });
   });
 
+  it('brings three books to print where it is given a writer, a page for each sheet', () => {
+    const pagesOf = new Map<string, number>();
+    const { files } = createPacket({
+      design: design(),
+      fitout: twoColumns(),
+      catalog,
+      rules,
+      space: null,
+      inspection: emptyInspection,
+      toPdf: (pages, { title }) => {
+        pagesOf.set(title, pages.length);
+        return new Uint8Array([pages.length]);
+      },
+    });
+    // Three views, three sheets of ply, and one page for each of the files of part drawings.
+    expect([...pagesOf.values()]).toEqual([3, 3, files.filter(({ kind }) => kind === 'part-drawing').length]);
+    expect(files.flatMap(({ kind, path }) => (kind === 'book' ? [path] : []))).toEqual([
+      'views.pdf',
+      'layouts.pdf',
+      'drawings.pdf',
+    ]);
+  });
+
   it('can be made of an empty cabinet', () => {
     const packet = packetOf(emptyFitOut);
     expect(byKind(packet, 'part-drawing')).toEqual([]);

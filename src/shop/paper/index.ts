@@ -1,3 +1,3 @@
 export * from './paper.ts';
 export { paperPages } from './paper-pages.ts';
-export { drawingsToPdf, type PaperFaces, type PdfAbout } from './pdf.ts';
+export { drawingsToPdf, type PaperFaces, type PdfAbout, type PdfWriter } from './pdf.ts';

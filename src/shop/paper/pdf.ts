@@ -157,6 +157,9 @@ export interface PdfAbout {
   readonly subject: string;
 }
 
+/** Pages as a file; whoever can read the type face makes one. */
+export type PdfWriter = (pages: readonly Drawing[], about: PdfAbout) => Uint8Array;
+
 /**
  * The pages as one PDF file: millimetres of the drawing are millimetres on paper, black on nothing, the face embedded
  * as far as its letters are used, and the print dialog asked not to scale. The same pages give the same bytes.

@@ -5,6 +5,7 @@ import { cutAgain } from '../../../revision/index.ts';
 import { sayCutWarning } from '../../../says/index.ts';
 import { createPacket, PACKET_FORMAT, type PacketFile } from '../../../shop/index.ts';
 import { openFlow } from '../open-flow.ts';
+import { openPdfWriter } from '../open-pdf-writer.ts';
 import type { Outcome } from '../outcome.ts';
 import { readDesignFile } from '../read-design-file.ts';
 import { textTable } from '../text-table.ts';
@@ -56,6 +57,7 @@ export const packet = async (path: string, folder: string): Promise<Outcome> => 
     rules: flow.rules(design),
     space: space.ok ? space.value : null,
     cutAgain: again,
+    toPdf: openPdfWriter(),
   });
   const warning = again ? sayCutWarning(again.letter, again.panels) : '';
   const earlier = earlierFiles(folder);
