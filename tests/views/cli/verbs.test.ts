@@ -212,6 +212,16 @@ describe('draw', () => {
     }
   });
 
+  it('writes all sheets of a part into one PDF', async () => {
+    const { code, value } = await json(['draw', demoPath('quillmoor'), '--view', 'A1', '--to', at('a1.pdf')]);
+    expect(code).toBe(0);
+    expect(value.files).toEqual([{ path: 'a1.pdf', kind: 'pdf', about: 'A1 side left' }]);
+    const pdf = readFileSync(at('a1.pdf'), 'latin1');
+    expect(pdf.startsWith('%PDF-')).toBe(true);
+    // The part with its tables takes two sheets.
+    expect(pdf.match(/\/Type \/Page\b/g)).toHaveLength(2);
+  });
+
   it('makes the folder that it writes to', async () => {
     const { code } = await inProcess([
       'draw',

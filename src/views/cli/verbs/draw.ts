@@ -1,20 +1,35 @@
 import { basename, dirname } from 'node:path';
-import { createDrawings, drawingToSvg } from '../../../shop/index.ts';
+import { createDrawings, type Drawing, drawingToSvg } from '../../../shop/index.ts';
 import { badInput } from '../bad-input.ts';
 import { openCabinetFlow, openFlow } from '../open-flow.ts';
+import { openPdfWriter } from '../open-pdf-writer.ts';
 import type { Outcome } from '../outcome.ts';
 import { readDesignFile } from '../read-design-file.ts';
-import { writeFiles } from '../write-files.ts';
+import { type FileToWrite, writeFiles } from '../write-files.ts';
 
 /** Views that show the cargo space behind the cabinet, which only the whole engine can make. */
 const WITH_SPACE: readonly string[] = ['plan', 'side'];
 
+const isPdf = (file: string): boolean => file.toLowerCase().endsWith('.pdf');
+
 const fileName = (file: string, sheet: number): string =>
   sheet === 0 ? basename(file) : `${basename(file).slice(0, -'.svg'.length)}-${sheet + 1}.svg`;
 
-/** `draw DESIGN --view NAME --to FILE.svg`: one view, or the drawing of one part, on as many sheets as it takes. */
+/** A PDF holds all sheets; of SVG there is one file a sheet. */
+const filesOf = (sheets: readonly Drawing[], file: string, designTitle: string): readonly FileToWrite[] =>
+  isPdf(file)
+    ? [
+        {
+          path: basename(file),
+          content: openPdfWriter()(sheets, { title: sheets[0]?.title ?? '', subject: designTitle }),
+        },
+      ]
+    : sheets.map((drawing, i) => ({ path: fileName(file, i), content: drawingToSvg(drawing) }));
+
+/** `draw DESIGN --view NAME --to FILE.svg|.pdf`: one view, or the drawing of one part, on as many sheets as it takes. */
 export const draw = async (path: string, view: string, file: string): Promise<Outcome> => {
-  if (!file.toLowerCase().endsWith('.svg')) throw badInput('--to takes a file that ends in .svg', file);
+  if (!isPdf(file) && !file.toLowerCase().endsWith('.svg'))
+    throw badInput('--to takes a file that ends in .svg or .pdf', file);
   const design = readDesignFile(path);
   const whole = WITH_SPACE.includes(view);
   const flow = whole ? await openFlow() : openCabinetFlow();
@@ -31,8 +46,12 @@ export const draw = async (path: string, view: string, file: string): Promise<Ou
     const parts = drawings.parts.length > 0 ? `; parts: ${drawings.parts.join(', ')}` : '';
     throw badInput(`there is no view "${view}"; views: ${drawings.views.join(', ')}${parts}`);
   }
-  const files = sheets.map((drawing, i) => ({ path: fileName(file, i), content: drawingToSvg(drawing) }));
+  const files = filesOf(sheets, file, design.title);
   writeFiles(dirname(file), files);
-  const written = files.map((each) => ({ path: each.path, kind: 'svg', about: sheets[0]?.title ?? view }));
+  const written = files.map((each) => ({
+    path: each.path,
+    kind: isPdf(file) ? 'pdf' : 'svg',
+    about: sheets[0]?.title ?? view,
+  }));
   return { lines: written.map((each) => `${each.path}: ${each.about}`), json: { files: written }, exitCode: 0 };
 };
