@@ -1,8 +1,39 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vite';
+import { build, defineConfig, type Plugin } from 'vite';
+import { reviewBuild } from './vite.review.config.ts';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+/** The page of the review copy, built from its own sources. */
+const builtReviewPage = async (): Promise<string> => {
+  const made = await build({
+    ...reviewBuild,
+    configFile: false,
+    logLevel: 'error',
+    build: { ...reviewBuild.build, write: false },
+  });
+  const files = (Array.isArray(made) ? made : [made]).flatMap((each) => ('output' in each ? each.output : []));
+  const page = files.find(({ fileName }) => fileName === 'index.html');
+  if (page?.type !== 'asset') throw new Error('the page of the review copy was not built');
+  return String(page.source);
+};
+
+/** Lays that page beside the editor, which fills it when a copy is saved. */
+const withReviewPage = (): Plugin => ({
+  name: 'review-page',
+  async generateBundle() {
+    this.emitFile({ type: 'asset', fileName: 'review-copy.html', source: await builtReviewPage() });
+  },
+  configureServer: (server) => {
+    server.middlewares.use('/review-copy.html', (_, answer, next) => {
+      builtReviewPage().then((page) => {
+        answer.setHeader('Content-Type', 'text/html');
+        answer.end(page);
+      }, next);
+    });
+  },
+});
 
 // The editor. Relative addresses, so that the built folder works wherever it is put.
 export default defineConfig({
@@ -12,7 +43,7 @@ export default defineConfig({
   // One build of the PDF writer everywhere, so that terminal and window write the same bytes.
   resolve: { alias: { pdfkit: here('./node_modules/pdfkit/js/pdfkit.browser.mjs') } },
   cacheDir: here('./node_modules/.vite'),
-  plugins: [react()],
+  plugins: [react(), withReviewPage()],
   worker: { format: 'es' },
   // Its loader looks for the .wasm file beside itself, which the development server's bundling would part it from.
   optimizeDeps: { exclude: ['manifold-3d'] },

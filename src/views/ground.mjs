@@ -53,7 +53,7 @@ export const BUILDS = {
     name: 'editor',
     config: 'vite.config.ts',
     main: 'dist/editor/index.html',
-    sources: ['src', 'assets', 'vite.config.ts', 'package-lock.json'],
+    sources: ['src', 'assets', 'vite.config.ts', 'vite.review.config.ts', 'package-lock.json'],
   },
   review: {
     name: 'review',

@@ -46,7 +46,7 @@ describe('what changed, in words', () => {
   it('says sizes in the units of the reader', () => {
     // 600 mm is 23 5/8 in, 609.6 mm is 24 in.
     const wider = change('resized', 'carcass-1', [{ field: 'size.width', before: 600, after: 609.6 }]);
-    expect(sayChange(wider, speech)).toBe('Left carcass: another size, size, width 23 5/8 in → 24 in');
+    expect(sayChange(wider, speech)).toBe('Left carcass: another size, width 23 5/8 in → 24 in');
     expect(sayChange(change('added', 'gear-5'), speech)).toBe('Helmet bag: added');
   });
 

@@ -1,6 +1,8 @@
 export { STEP_MM } from './pack.ts';
 export {
+  createGearMap,
   createReviewData,
+  type GearMapData,
   REVIEW_FORMAT,
   type ReviewCarcass,
   type ReviewData,

@@ -125,7 +125,9 @@ export interface ReviewInput {
   readonly withShop: boolean;
 }
 
-const gearOf = ({ design, order }: ReviewInput, names: (id: string) => string): readonly ReviewGear[] => {
+type GearMapInput = Pick<ReviewInput, 'design' | 'fitout' | 'order'>;
+
+const gearOf = ({ design, order }: GearMapInput, names: (id: string) => string): readonly ReviewGear[] => {
   const reaches = new Map(order.gear.map((reach) => [reach.gear, reach]));
   return design.gear.map((gear) => {
     const reach = reaches.get(gear.id);
@@ -156,7 +158,7 @@ const gearOf = ({ design, order }: ReviewInput, names: (id: string) => string): 
 const FRONT_MM = 60;
 
 /** The face shows what is fitted there; what lies inside a fitting, or behind a front layer, is seen once it is open. */
-const openingsOf = ({ fitout }: ReviewInput, names: (id: string) => string): readonly ReviewOpening[] => {
+const openingsOf = ({ fitout }: GearMapInput, names: (id: string) => string): readonly ReviewOpening[] => {
   const byId = new Map(fitout.openings.map((opening) => [opening.id, opening]));
   const isInside = (parent: (typeof fitout.openings)[number]['parent']): boolean => {
     const around = parent === null ? undefined : byId.get(parent);
@@ -202,6 +204,23 @@ const shopOf = ({ fitout, catalog, rules, design }: ReviewInput, names: (id: str
   })),
 });
 
+/** What the gear map, the crew card and the labels are printed from. */
+export type GearMapData = Pick<ReviewData, 'title' | 'customer' | 'stamp' | 'carcasses' | 'openings' | 'gear'>;
+
+/** Where every item of gear lives, and how it comes to hand. */
+export const createGearMap = (input: GearMapInput): GearMapData => {
+  const { design, fitout } = input;
+  const names = nameOfPart(design, fitout);
+  return {
+    title: design.title,
+    customer: design.customer,
+    stamp: sayStamp(revisionStamp(design)),
+    carcasses: fitout.carcasses.map(({ id, size }) => ({ id, name: names(id), size: [size[0], size[2]] })),
+    openings: openingsOf(input, names),
+    gear: gearOf(input, names),
+  };
+};
+
 /** Makes what a review copy shows. The same design gives the same data. */
 export const createReviewData = (input: ReviewInput): ReviewData => {
   const { design, fitout, catalog, space, inspection, order } = input;
@@ -210,18 +229,13 @@ export const createReviewData = (input: ReviewInput): ReviewData => {
   return {
     format: REVIEW_FORMAT,
     version: 1,
-    title: design.title,
-    customer: design.customer,
+    ...createGearMap(input),
     units: design.units,
     // A draft was not released: a reply to it belongs to no letter.
     letter: stamp.draft ? '' : stamp.letter,
-    stamp: sayStamp(stamp),
     sha256: stamp.sha256,
     approvals: stamp.approvals.map(({ who, on }) => ({ who, on })),
     scene: reviewScene(design, fitout, catalog, space),
-    carcasses: fitout.carcasses.map(({ id, size }) => ({ id, name: names(id), size: [size[0], size[2]] })),
-    openings: openingsOf(input, names),
-    gear: gearOf(input, names),
     order: order.rows.map((row) => sayOrderRow(row, names)),
     loads: inspection.cases.map((load) => loadOf(load, design.units)),
     findings: inspection.findings

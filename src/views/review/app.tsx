@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { ReviewData } from '../../shop/index.ts';
-import { GearMap } from './gear-map.tsx';
+import { GearMap } from '../gear-map.tsx';
 import { keepDraft, keptDraft } from './keep-draft.ts';
 import { FindPanel } from './panels/find-panel.tsx';
 import { CautionsPanel, OrderPanel, QuestionsPanel, ShopPanel, WeightPanel } from './panels/plain-panels.tsx';

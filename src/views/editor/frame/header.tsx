@@ -103,7 +103,11 @@ const Units = () => {
 
 /** Name, title, saved state, and what is wanted at any step. */
 export const Header = () => {
-  const { title, edit } = useEditorParts((editor) => ({ title: editor.history.design.title, edit: editor.edit }));
+  const { title, letter, edit } = useEditorParts((editor) => ({
+    title: editor.history.design.title,
+    letter: editor.history.design.revisions.at(-1)?.letter,
+    edit: editor.edit,
+  }));
   const lay = useDesk((desk) => desk.lay);
   const { files } = useBench();
   useEffect(() => {
@@ -124,7 +128,7 @@ export const Header = () => {
           onCommit={(next) => edit('change the title', (design) => changeDocument(design, { title: next }))}
         />
       </div>
-      <Chip>draft</Chip>
+      <Chip>{letter === undefined ? 'draft' : `rev ${letter} on file`}</Chip>
       <Saved />
       <div className={styles.right}>
         <Units />

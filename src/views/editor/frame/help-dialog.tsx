@@ -8,7 +8,7 @@ const FIRST_STEPS: readonly string[] = [
   'Cabinet: add a carcass, divide its opening, put fittings in, give each piece of gear its place.',
   'Inspect: read what does not fit, move, carry or reach; every finding names its limit, where that comes from, and a way out.',
   'Shop: look over the cut list and the drawings, then save the packet.',
-  'Review: print the inspection sheet and sit down with the chief.',
+  'Review: release a revision, save the copy for the chief, bring the reply in.',
 ];
 
 const KEYS: readonly (readonly [readonly string[], string])[] = [

@@ -63,8 +63,16 @@ const says = (step: StepName, design: Design, fitOut: FitOut, judgement: Judgeme
     case 'shop':
       return fitOut.panels.length === 0 ? 'nothing to cut yet' : plural(fitOut.panels.length, 'panel');
     case 'review':
-      return 'draft, not sent';
+      return reviewFact(design);
   }
+};
+
+/** The newest letter and what people asked for on it. */
+const reviewFact = ({ revisions, replies }: Design): string => {
+  const letter = revisions.at(-1)?.letter;
+  const open = replies.flatMap(({ remarks }) => remarks).filter(({ outcome }) => outcome.state === 'open').length;
+  if (letter === undefined) return 'draft, not sent';
+  return open === 0 ? `${letter} released` : `${letter} released, ${plural(open, 'remark')} open`;
 };
 
 /** The facts of all six steps. Accepted findings no longer stand against a step. */

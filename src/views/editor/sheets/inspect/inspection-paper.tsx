@@ -1,4 +1,7 @@
+import { useMemo } from 'react';
 import type { Inspection, OpeningOrder } from '../../../../inspection/index.ts';
+import { revisionStamp } from '../../../../revision/index.ts';
+import { sayHash, sayStamp } from '../../../../says/index.ts';
 import { SeverityMark } from '../../parts/index.ts';
 import { useEditor } from '../../state/use-editor.ts';
 import { useNames } from '../../state/use-names.ts';
@@ -17,6 +20,7 @@ interface InspectionPaperProps {
 
 const Head = () => {
   const design = useEditor((editor) => editor.history.design);
+  const stamp = useMemo(() => revisionStamp(design), [design]);
   return (
     <header className={paper.head}>
       <h1>Inspection sheet</h1>
@@ -29,6 +33,11 @@ const Head = () => {
         <dd>{design.vehicle.description || '–'}</dd>
         <dt>Measured</dt>
         <dd>{[design.survey.measuredBy, design.survey.measuredOn].filter((word) => word !== '').join(', ') || '–'}</dd>
+        <dt>Revision</dt>
+        <dd>
+          {sayStamp(stamp)}, {sayHash(stamp.sha256)}
+          {stamp.approvals.map(({ who, on }) => `, approved by ${who}${on === '' ? '' : ` ${on}`}`).join('')}
+        </dd>
         <dt>Printed</dt>
         <dd>{new Date().toISOString().slice(0, 10)}</dd>
       </dl>

@@ -1,38 +1,32 @@
-import { Button, Heading } from '../../parts/index.ts';
-import { useEditorParts } from '../../state/use-editor.ts';
-import { InspectionPaper } from '../inspect/inspection-paper.tsx';
+import { useMemo } from 'react';
+import { revisionStamp } from '../../../../revision/index.ts';
+import { sayStamp } from '../../../../says/index.ts';
+import { Heading } from '../../parts/index.ts';
+import { useEditor } from '../../state/use-editor.ts';
 import sheet from '../sheet.module.css';
+import { ComparePart } from './compare-part.tsx';
+import { CopyPart } from './copy-part.tsx';
+import { PrintPart } from './print-part.tsx';
+import { RecordPart } from './record-part.tsx';
+import { RepliesPart } from './replies-part.tsx';
+import { RevisionsPart } from './revisions-part.tsx';
 
-/** What the chief is shown. Today: the inspection sheet on paper; what will come is said plainly. */
+/** Revisions, what changed, the chief's copy and the answer to it, and the record that stays with the vehicle. */
 export const ReviewSheet = () => {
-  const { judgement, fresh } = useEditorParts((editor) => ({
-    judgement: editor.judgement,
-    fresh: editor.judgement !== null && editor.judgement.edit >= editor.editNumber,
-  }));
+  // While an older revision is held up in the bay, the sheet goes on about the present design.
+  const design = useEditor((editor) => editor.gesture ?? editor.history.design);
+  const stamp = useMemo(() => revisionStamp(design), [design]);
   return (
     <>
       <div className={`${sheet.sheet} no-print`}>
-        <Heading title="Review" aside="draft" />
-        <p>
-          Sit down with the chief before metal is cut. Today that works at this window, with the bay beside you, and
-          with the inspection sheet on paper: it lists every finding, who accepted what and why, weight and balance in
-          each loading case, and has lines to sign on.
-        </p>
-        <div className={sheet.bar}>
-          <Button look="main" disabled={!judgement} onClick={() => window.print()}>
-            Print the inspection sheet
-          </Button>
-        </div>
-        <div className={sheet.later}>
-          <p>Not here yet:</p>
-          <ul style={{ listStyle: 'disc', paddingLeft: '1.4em' }}>
-            <li>revisions A, B, C frozen as they were shown, and what changed between two of them;</li>
-            <li>a review copy: one file for the chief's tablet, with the bay, a gear finder and room for comments;</li>
-            <li>the reply brought back in, and the record of who signed.</li>
-          </ul>
-        </div>
+        <Heading title="Review" aside={sayStamp(stamp)} />
+        <RevisionsPart stamp={stamp} />
+        <ComparePart />
+        <CopyPart />
+        <RepliesPart stamp={stamp} />
+        <RecordPart />
       </div>
-      {judgement ? <InspectionPaper inspection={judgement.inspection} order={judgement.order} fresh={fresh} /> : null}
+      <PrintPart />
     </>
   );
 };

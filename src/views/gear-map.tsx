@@ -1,7 +1,8 @@
-import type { ReviewCarcass, ReviewData, ReviewOpening } from '../../shop/index.ts';
+import type { GearMapData, ReviewCarcass, ReviewOpening } from '../shop/index.ts';
+import styles from './gear-map.module.css';
 
 /** The opening at the face behind which an opening lies. */
-const faceOf = (data: ReviewData, id: string | null): ReviewOpening | null => {
+const faceOf = (data: GearMapData, id: string | null): ReviewOpening | null => {
   let at = data.openings.find((opening) => opening.id === id);
   for (let guard = 0; at && at.face === null && guard < data.openings.length; guard++) {
     const { parent } = at;
@@ -9,6 +10,12 @@ const faceOf = (data: ReviewData, id: string | null): ReviewOpening | null => {
   }
   return at?.face ? at : null;
 };
+
+const gearBehind = (data: GearMapData, room: ReviewOpening): GearMapData['gear'] =>
+  data.gear.filter(({ opening }) => faceOf(data, opening)?.id === room.id);
+
+const roomsOf = (data: GearMapData, carcass: string): readonly ReviewOpening[] =>
+  data.openings.filter((opening) => opening.carcass === carcass && opening.face !== null);
 
 const LINE = { fill: 'none', stroke: '#000', strokeWidth: 6 } as const;
 
@@ -45,12 +52,12 @@ const Face = ({ carcass, rooms }: { readonly carcass: ReviewCarcass; readonly ro
 };
 
 /** On paper only: one page a face, black on white, every item of gear by the number of its place. */
-export const GearMap = ({ data }: { readonly data: ReviewData }) => (
-  <div className="paper">
+export const GearMap = ({ data }: { readonly data: GearMapData }) => (
+  <div className={styles.paper}>
     {data.carcasses.map((carcass) => {
-      const rooms = data.openings.filter((opening) => opening.carcass === carcass.id && opening.face !== null);
+      const rooms = roomsOf(data, carcass.id);
       return (
-        <section key={carcass.id} className="page">
+        <section key={carcass.id} className={styles.page}>
           <h1>
             <bdi>{data.title}</bdi>, <bdi>{carcass.name}</bdi>
           </h1>
@@ -69,15 +76,13 @@ export const GearMap = ({ data }: { readonly data: ReviewData }) => (
                 <strong>
                   <bdi>{room.name}</bdi>
                 </strong>
-                {data.gear
-                  .filter(({ opening }) => faceOf(data, opening)?.id === room.id)
-                  .map((gear) => (
-                    <div key={gear.id}>
-                      {gear.firstDue ? '★ ' : ''}
-                      <bdi>{gear.name}</bdi>
-                      {gear.motions === '' ? '' : ` (${gear.motions})`}
-                    </div>
-                  ))}
+                {gearBehind(data, room).map((gear) => (
+                  <div key={gear.id}>
+                    {gear.firstDue ? '★ ' : ''}
+                    <bdi>{gear.name}</bdi>
+                    {gear.motions === '' ? '' : ` (${gear.motions})`}
+                  </div>
+                ))}
               </li>
             ))}
           </ol>
@@ -85,5 +90,33 @@ export const GearMap = ({ data }: { readonly data: ReviewData }) => (
         </section>
       );
     })}
+  </div>
+);
+
+/** On paper only: a label for each compartment, to cut out and hang beside it; what is first due stands first. */
+export const CompartmentLabels = ({ data }: { readonly data: GearMapData }) => (
+  <div className={styles.paper}>
+    <section className={styles.labels}>
+      {data.carcasses.flatMap((carcass) =>
+        roomsOf(data, carcass.id).map((room, i) => (
+          <div key={room.id} className={styles.label}>
+            <strong>
+              {i + 1} <bdi>{room.name}</bdi>
+            </strong>
+            <small>
+              <bdi>{carcass.name}</bdi>, {data.stamp}
+            </small>
+            {gearBehind(data, room)
+              .toSorted((a, b) => Number(b.firstDue) - Number(a.firstDue))
+              .map((gear) => (
+                <div key={gear.id}>
+                  {gear.firstDue ? '★ ' : ''}
+                  <bdi>{gear.name}</bdi>
+                </div>
+              ))}
+          </div>
+        )),
+      )}
+    </section>
   </div>
 );
