@@ -13,7 +13,17 @@ export interface ChangeSpeech {
 }
 
 /** Keys that only group others, and say nothing to a person. */
-const SILENT: ReadonlySet<string> = new Set(['content', 'fitting', 'rule', 'cabinet', 'survey', 'vehicle', 'parts', 'size', 'place']);
+const SILENT: ReadonlySet<string> = new Set([
+  'content',
+  'fitting',
+  'rule',
+  'cabinet',
+  'survey',
+  'vehicle',
+  'parts',
+  'size',
+  'place',
+]);
 
 /** Keys whose figure is a length though their name does not say so. */
 const LENGTHS: ReadonlySet<string> = new Set(['width', 'height', 'depth', 'at', 'mm', 'min', 'max', 'from', 'to']);
