@@ -2,6 +2,7 @@ import { CROSSCUT, type CutNode, PART, REST, RIPPED, SPARE } from './cut-node.ts
 import { stripFor } from './guard.ts';
 import { Journal } from './journal.ts';
 import type { Piece, Problem, SheetKind } from './problem.ts';
+import { RestList } from './rest-list.ts';
 
 /**
  * All opened sheets as cut trees, with the list of usable rests, and a journal that takes a whole turn back. Every
@@ -16,24 +17,11 @@ export class CutForest {
   cost = 0;
   /** Opened sheets of each kind. */
   readonly opened: number[];
-  /** Usable rests: the nodes, and beside them what the search reads most. */
-  readonly rests: CutNode[] = [];
-  restCount = 0;
-  restLengths = new Float64Array(256);
-  restWidths = new Float64Array(256);
-  restValues = new Float64Array(256);
-  restValue = 0;
-
-  /** A rest shorter or narrower than this holds no piece. */
-  readonly leastLength: number;
-  readonly leastWidth: number;
-  readonly valueScale: number;
+  readonly rests: RestList;
 
   private spare: CutNode | null = null;
   private readonly journal = new Journal();
   private savedSpare: CutNode | null = null;
-  private savedRestCount = 0;
-  private savedRestValue = 0;
   private savedCost = 0;
   private savedLeftOutArea = 0;
   private savedLeftOutLength = 0;
@@ -46,37 +34,17 @@ export class CutForest {
     this.places = problem.pieces.map(() => null);
     this.opened = problem.sheets.map(() => 0);
     this.savedOpened = problem.sheets.map(() => 0);
-    let leastLength = leastRest;
-    let leastWidth = leastRest;
+    this.rests = new RestList(problem.pieces, Math.max(...problem.sheets.map(({ area }) => area)), leastRest);
     problem.pieces.forEach((piece, number) => {
       this.leftOut.push(number);
       this.leftOutArea += piece.area;
-      if (piece.straight) {
-        leastLength = Math.min(leastLength, piece.length);
-        leastWidth = Math.min(leastWidth, piece.width);
-      }
-      if (piece.turned) {
-        leastLength = Math.min(leastLength, piece.width);
-        leastWidth = Math.min(leastWidth, piece.length);
-      }
     });
-    this.leastLength = leastLength;
-    this.leastWidth = leastWidth;
-    this.valueScale = 1 / Math.max(...problem.sheets.map((sheet) => sheet.area));
-  }
-
-  /** Worth of a rest: more than proportional to its area, so that one large rest beats two small ones. */
-  worth(length: number, width: number): number {
-    if (length < this.leastLength || width < this.leastWidth) return 0;
-    const share = length * width * this.valueScale;
-    return share * Math.sqrt(share);
   }
 
   begin(): void {
     this.journal.begin();
     this.savedSpare = this.spare;
-    this.savedRestCount = this.restCount;
-    this.savedRestValue = this.restValue;
+    this.rests.begin();
     this.savedCost = this.cost;
     this.savedLeftOutArea = this.leftOutArea;
     this.savedLeftOutLength = this.leftOut.length;
@@ -88,9 +56,7 @@ export class CutForest {
   undo(): void {
     this.journal.restoreNodes();
     this.spare = this.journal.spareCreated(this.savedSpare);
-    this.restCount = this.savedRestCount;
-    this.restValue = this.savedRestValue;
-    this.journal.restoreSlots(this.rests, this.restCount, this.restoreRest);
+    this.rests.undo();
     this.journal.restorePlaces(this.places);
     this.cost = this.savedCost;
     this.leftOutArea = this.savedLeftOutArea;
@@ -98,11 +64,6 @@ export class CutForest {
     for (let i = 0; i < this.savedLeftOutLength; i++) this.leftOut[i] = this.savedLeftOut[i] as number;
     for (let i = 0; i < this.opened.length; i++) this.opened[i] = this.savedOpened[i] as number;
   }
-
-  private readonly restoreRest = (slot: number, node: CutNode): void => {
-    node.slot = slot;
-    this.writeRest(slot, node);
-  };
 
   private touch(node: CutNode): void {
     this.journal.touch(node);
@@ -137,31 +98,13 @@ export class CutForest {
     this.places[piece] = node;
   }
 
-  private logSlot(slot: number): void {
-    this.journal.logSlot(slot, this.rests[slot]);
-  }
-
-  private writeRest(slot: number, node: CutNode): void {
-    this.restLengths[slot] = node.length;
-    this.restWidths[slot] = node.width;
-    this.restValues[slot] = this.worth(node.length, node.width);
-  }
-
   /** Lists a rest if a piece could stand in it. */
   list(node: CutNode): void {
     if (node.level > this.problem.stages) return;
-    const worth = this.worth(node.length, node.width);
+    const worth = this.rests.worthOf(node.length, node.width);
     if (worth === 0) return;
-    const slot = this.restCount++;
-    if (slot >= this.restLengths.length) this.grow();
-    this.logSlot(slot);
-    this.rests[slot] = node;
     this.touch(node);
-    node.slot = slot;
-    this.restLengths[slot] = node.length;
-    this.restWidths[slot] = node.width;
-    this.restValues[slot] = worth;
-    this.restValue += worth;
+    node.slot = this.rests.add(node, worth);
   }
 
   private unlist(node: CutNode): void {
@@ -169,29 +112,10 @@ export class CutForest {
     if (slot < 0) return;
     this.touch(node);
     node.slot = -1;
-    this.restValue -= this.restValues[slot] as number;
-    const last = --this.restCount;
-    this.logSlot(last);
-    if (slot === last) return;
-    this.logSlot(slot);
-    const moved = this.rests[last] as CutNode;
+    const moved = this.rests.remove(slot);
+    if (moved === null) return;
     this.touch(moved);
     moved.slot = slot;
-    this.rests[slot] = moved;
-    this.restLengths[slot] = this.restLengths[last] as number;
-    this.restWidths[slot] = this.restWidths[last] as number;
-    this.restValues[slot] = this.restValues[last] as number;
-  }
-
-  private grow(): void {
-    const doubled = (from: Float64Array): Float64Array<ArrayBuffer> => {
-      const to = new Float64Array(from.length * 2);
-      to.set(from);
-      return to;
-    };
-    this.restLengths = doubled(this.restLengths);
-    this.restWidths = doubled(this.restWidths);
-    this.restValues = doubled(this.restValues);
   }
 
   /** Opens a sheet of this kind; gives its whole as one rest. */

@@ -1,7 +1,7 @@
 import { CutNode, copyNode, SPARE } from './cut-node.ts';
 
 /**
- * What a turn changed, so that it can be taken back: nodes as they were when first touched, the list of rests and the
+ * What a turn changed, so that it can be taken back: nodes as they were when first touched, the
  * places of pieces entry by entry. Stores grow once and are used again.
  */
 export class Journal {
@@ -9,9 +9,6 @@ export class Journal {
   private readonly before: CutNode[] = [];
   private readonly nodes: CutNode[] = [];
   private nodeCount = 0;
-  private readonly slots: number[] = [];
-  private readonly slotNodes: CutNode[] = [];
-  private slotCount = 0;
   private readonly pieces: number[] = [];
   private readonly pieceNodes: (CutNode | null)[] = [];
   private pieceCount = 0;
@@ -20,7 +17,6 @@ export class Journal {
   begin(): void {
     this.turn++;
     this.nodeCount = 0;
-    this.slotCount = 0;
     this.pieceCount = 0;
     this.created.length = 0;
   }
@@ -44,12 +40,6 @@ export class Journal {
     fresh.stamp = this.turn;
     this.created.push(fresh);
     return fresh;
-  }
-
-  logSlot(slot: number, node: CutNode | undefined): void {
-    if (node === undefined) return;
-    this.slots[this.slotCount] = slot;
-    this.slotNodes[this.slotCount++] = node;
   }
 
   logPlace(piece: number, node: CutNode | null): void {
@@ -76,15 +66,6 @@ export class Journal {
   restorePlaces(places: (CutNode | null)[]): void {
     for (let i = this.pieceCount - 1; i >= 0; i--) {
       places[this.pieces[i] as number] = this.pieceNodes[i] as CutNode | null;
-    }
-  }
-
-  /** Restores the list of rests below `count`; calls back for each entry that may have changed. */
-  restoreSlots(rests: CutNode[], count: number, restored: (slot: number, node: CutNode) => void): void {
-    for (let i = this.slotCount - 1; i >= 0; i--) rests[this.slots[i] as number] = this.slotNodes[i] as CutNode;
-    for (let i = 0; i < this.slotCount; i++) {
-      const slot = this.slots[i] as number;
-      if (slot < count) restored(slot, rests[slot] as CutNode);
     }
   }
 }

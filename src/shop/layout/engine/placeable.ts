@@ -14,7 +14,7 @@ export const placeable = (problem: Problem): readonly boolean[] => {
       const place = new Place();
       forest.begin();
       forest.open(kind);
-      findPlace(forest, piece, 0, new SearchRandom(0), place);
+      findPlace(forest, 0, 0, new SearchRandom(0), place);
       return place.rest !== null;
     });
     byType.set(piece.type, can);

@@ -67,13 +67,13 @@ export const recreate = (forest: CutForest, limit: number, blink: number, random
   for (let i = 0; i < leftOut.length; i++) {
     const number = leftOut[i] as number;
     const piece = problem.pieces[number] as Piece;
-    findPlace(forest, piece, blink, random, place);
+    findPlace(forest, number, blink, random, place);
     if (place.rest === null) {
       const kind = kindFor(forest, piece, limit, random);
       if (kind >= 0) {
         const root = forest.open(kind);
-        findPlace(forest, piece, blink, random, place);
-        if (place.rest === null) findPlace(forest, piece, 0, random, place);
+        findPlace(forest, number, blink, random, place);
+        if (place.rest === null) findPlace(forest, number, 0, random, place);
         // A place overlooked before, or none within the saw's limits: the sheet is not needed.
         if (place.rest !== root) forest.clear(root);
       }

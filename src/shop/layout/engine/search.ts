@@ -142,9 +142,9 @@ export class Search {
   }
 
   private measure(): number {
-    const { leftOutArea, restValue } = this.forest;
+    const { leftOutArea, rests } = this.forest;
     // The worth of the rests only ever decides between layouts that leave the same area out.
-    return leftOutArea - (this.smallest * restValue) / (restValue + 1);
+    return leftOutArea - (this.smallest * rests.worth) / (rests.worth + 1);
   }
 
   private pickOrder(): Float64Array {

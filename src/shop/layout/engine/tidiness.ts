@@ -22,8 +22,8 @@ const cutLengthIn = (node: CutNode): number => {
 /** Tidiness of what the forest holds. Only rests that the forest lists as usable count. */
 export const tidinessOf = (forest: CutForest): Tidiness => {
   let largestRest = 0;
-  for (let i = 0; i < forest.restCount; i++) {
-    largestRest = Math.max(largestRest, (forest.restLengths[i] as number) * (forest.restWidths[i] as number));
+  for (let i = 0; i < forest.rests.count; i++) {
+    largestRest = Math.max(largestRest, (forest.rests.lengths[i] as number) * (forest.rests.widths[i] as number));
   }
   const roots = new Set<CutNode>();
   for (const node of forest.places) if (node !== null) roots.add(rootOf(node));
