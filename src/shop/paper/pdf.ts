@@ -1,4 +1,3 @@
-/// <reference path="./pdfkit.d.ts" />
 import PDFDocument from 'pdfkit';
 import { degrees, groupBy, type Vec2 } from '../../base/index.ts';
 import { resolved } from '../drawing/dimensions.ts';
