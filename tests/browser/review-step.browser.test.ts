@@ -84,7 +84,12 @@ describe('the Review step', () => {
       const remark = sheet.getByRole('button', { name: /^Fire helmet: on the left, please/ });
       await remark.click();
       expect(await sheet.locator('li[data-selected="true"]').count()).toBe(2);
-      await sheet.getByText(/approved by Chief Orr/).waitFor();
+      // On the sheet, and on the paper that is printed from it.
+      await sheet
+        .getByText(/approved by Chief Orr/)
+        .first()
+        .waitFor();
+      expect(await sheet.getByText(/approved by Chief Orr/).count()).toBe(2);
       expect(await sheet.getByText('</script><img src=x onerror=alert(1)>').count()).toBe(1);
       expect(await page.title()).not.toBe('run');
 

@@ -32,7 +32,7 @@ export const PrintPart = () => {
   };
   return (
     <>
-      <section className={`${sheet.group} no-print`}>
+      <section className={`${sheet.sheet} no-print`}>
         <Heading title="On paper" aside="black on white" />
         <div className={sheet.bar}>
           <Button disabled={!judgement} onClick={() => print({ kind: 'inspection' })}>
