@@ -2,6 +2,7 @@
 // gives: gaps with their nearest points, swept slides, certified turns, solids with their volume
 // knows: geometry only
 export { clearanceInside, skinGap } from './clearance.ts';
+export { beyondPlane, clippedShape, convexVolume, type HalfSpace } from './clip.ts';
 export { earTriangles } from './ears.ts';
 export { fillsBox } from './filled-box.ts';
 export { distanceWithin, type Gap, gapBetween, gapWithin } from './gap.ts';

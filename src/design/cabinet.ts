@@ -12,6 +12,7 @@ import {
   notNegativeMmSchema,
   sizeMmSchema,
 } from './parts.ts';
+import { chamfersSchema, chasesSchema, standSchema } from './structure.ts';
 
 /** How big a part of a divided opening is: a stated size, a share of what is left, or as big as its content needs. */
 const sizeRuleSchema = z.discriminatedUnion('rule', [
@@ -112,6 +113,9 @@ const carcassSchema = z.strictObject({
   edgeBand: catalogIdSchema.nullable().default(null),
   /** What holds it to the vehicle, or to the carcass that it stands on. */
   anchors: anchorsSchema,
+  chamfers: chamfersSchema,
+  chases: chasesSchema,
+  stand: standSchema,
   opening: openingSchema,
 });
 export type Carcass = DeepReadonly<Omit<z.infer<typeof carcassSchema>, 'opening'>> & { readonly opening: Opening };

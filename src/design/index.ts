@@ -15,5 +15,6 @@ export type { DeepReadonly, NodeId } from './parts.ts';
 export * from './read.ts';
 export * from './reading-rows.ts';
 export * from './review.ts';
+export * from './structure.ts';
 export * from './survey.ts';
 export * from './vehicle.ts';

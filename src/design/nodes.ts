@@ -61,6 +61,8 @@ export const NODE_KINDS = [
   'zone',
   'carcass',
   'anchor',
+  'chamfer',
+  'chase',
   'opening',
   'device',
   'gear',
@@ -116,6 +118,8 @@ export const designNodes = (design: Design): readonly DesignNode[] => {
     const path = ['cabinet', 'carcasses', i];
     nodes.push({ id: carcass.id, kind: 'carcass', name: carcass.name, path });
     list('anchor', [...path, 'anchors'], carcass.anchors);
+    list('chamfer', [...path, 'chamfers'], carcass.chamfers);
+    list('chase', [...path, 'chases'], carcass.chases);
     openingNodes(carcass.opening, [...path, 'opening'], nodes);
   });
   list('gear', ['gear'], design.gear);

@@ -70,6 +70,8 @@ const edgeBands = (context: CarcassContext, { assembly, panels }: Made, at: Vec3
 const jointScrews = (context: CarcassContext, board: Board): number => {
   const [length, width] = boardSize(board);
   if (board.role.startsWith('side-')) return 0;
+  if (board.role === 'runner') return screwsAlong(context, length);
+  if (board.role === 'sub-floor') return 2 * screwsAlong(context, length);
   if (board.role !== 'back') return 2 * screwsAlong(context, width);
   return board.seat === 'groove' ? 0 : 2 * (screwsAlong(context, length) + screwsAlong(context, width));
 };

@@ -55,6 +55,8 @@ const placeOf = (anchor: Anchor, size: Vec3): readonly (readonly [axis: Axis, mm
 interface Job {
   readonly anchor: Anchor;
   readonly board: Board;
+  /** A sheet between the panel and the floor of the vehicle. */
+  readonly sub: Board | null;
   readonly into: Direction;
   readonly bolt: Hardware | null;
   readonly washer: Hardware | null;
@@ -79,7 +81,7 @@ const headOf = ({
 };
 
 const holesOf = (context: CarcassContext, job: Job): readonly HoleWish[] => {
-  const { bolt, board, inner } = job;
+  const { bolt, board, inner, outer, sub } = job;
   if (bolt?.threadMm === undefined) return [];
   const { wide, high, letIn } = headOf(job);
   const through: HoleWish = {
@@ -89,10 +91,12 @@ const holesOf = (context: CarcassContext, job: Job): readonly HoleWish[] => {
     depth: null,
     why: 'anchor',
   };
-  if (!letIn || high >= board.material.thicknessMm) return [through];
+  const under = sub === null ? [] : [{ ...through, board: sub.id, at: outer }];
+  if (!letIn || high >= board.material.thicknessMm) return [through, ...under];
   return [
     { ...through, diameter: wide + context.rule('anchor-let-in-spare'), depth: high, why: 'anchor head' },
     through,
+    ...under,
   ];
 };
 
@@ -161,6 +165,8 @@ const jobOf = (context: CarcassContext, anchor: Anchor, boards: readonly Board[]
   const board = boards.find((each) => each.role === role);
   if (!board) return null;
   const [surface, inside] = into.sign > 0 ? [board.box.max, board.box.min] : [board.box.min, board.box.max];
+  // Under a floor the anchor reaches the vehicle below whatever the carcass stands on.
+  const reach = anchor.on === 'floor' ? withAxis(surface, UP, 0) : surface;
   const place = (face: Vec3): Vec3 =>
     placeOf(anchor, outsideSize(context.carcass)).reduce((point, [axis, mm]) => withAxis(point, axis, mm), face);
   const piece = (id: string | null): Hardware | null =>
@@ -168,10 +174,11 @@ const jobOf = (context: CarcassContext, anchor: Anchor, boards: readonly Board[]
   return {
     anchor,
     board,
+    sub: anchor.on === 'floor' ? (boards.find((each) => each.role === 'sub-floor') ?? null) : null,
     into,
     bolt: piece(anchor.bolt),
     washer: piece(anchor.washer),
-    outer: place(surface),
+    outer: place(reach),
     inner: place(inside),
   };
 };

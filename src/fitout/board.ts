@@ -1,4 +1,5 @@
 import { type Box, boxSize, inverse, type Pose, placed, type Vec2, type Vec3 } from '../base/index.ts';
+import type { HalfSpace } from '../bodies/index.ts';
 import type { Material } from '../catalog/index.ts';
 import type { NodeId } from '../design/index.ts';
 import { AXES, type Axis, DEEP, type Direction, third, vectorOf } from './axes.ts';
@@ -26,6 +27,8 @@ export interface Board {
   readonly side: 'left' | 'right' | null;
   /** Edge band on the edge that looks out of the open face, on all four edges, or none. */
   readonly band: { readonly item: string; readonly on: 'face-edge' | 'all-edges' } | null;
+  /** Planes that cut it, in carcass coordinates; the box reaches to the longest points of what is left. */
+  readonly clips?: readonly HalfSpace[];
 }
 
 /** A hole wanted in a board at a point of its surface, in carcass coordinates. */

@@ -3,11 +3,14 @@ import type { Material } from '../catalog/index.ts';
 import type { Carcass } from '../design/index.ts';
 import { DOWNWARD, hasVolume, LEFT, RIGHT, TO_FACE, UPWARD } from './axes.ts';
 import { type Board, faceBand, isBoard } from './board.ts';
+import { type ChamferCut, chamferCuts } from './chamfers.ts';
+import { clipBoard, planesFor } from './clip-board.ts';
 import type { CarcassContext } from './context.ts';
 import { outsideSize } from './frames.ts';
 import { type JointDepths, jointDepths } from './joint-depths.ts';
 import type { FitProblem } from './parts.ts';
 import { NO_WALLS, type Wall, type Walls } from './solved.ts';
+import { standHeight } from './stand.ts';
 import { stockOf } from './stock.ts';
 
 export interface CarcassShell {
@@ -19,6 +22,9 @@ export interface CarcassShell {
   readonly walls: Walls;
   /** How deep dividers are housed. */
   readonly housing: number;
+  readonly chamfers: readonly ChamferCut[];
+  /** What the shell fills: the outside less what it stands on. */
+  readonly outside: Box;
   readonly problems: readonly FitProblem[];
 }
 
@@ -26,16 +32,17 @@ export interface CarcassShell {
 const setBack = ({ joints }: Carcass): number => (joints.back.kind === 'groove' ? joints.back.setbackMm : 0);
 
 /** The boxes of the shell's panels, each with what is housed in its neighbours. */
-const boxesOf = (size: Vec3, t: number, joints: JointDepths, rear: { readonly from: number; readonly to: number }) => {
+const boxesOf = (size: Vec3, t: number, joints: JointDepths, rear: { readonly from: number; readonly to: number; readonly floor: number }) => {
   const [w, d, h] = size;
+  const low = rear.floor;
   const { corner, back } = joints;
   return {
-    left: { min: [0, 0, 0], max: [t, d, h] },
-    right: { min: [w - t, 0, 0], max: [w, d, h] },
+    left: { min: [0, 0, low], max: [t, d, h] },
+    right: { min: [w - t, 0, low], max: [w, d, h] },
     top: { min: [t - corner, 0, h - t], max: [w - t + corner, d, h] },
-    bottom: { min: [t - corner, 0, 0], max: [w - t + corner, d, t] },
-    back: { min: [t - back, rear.from, t - back], max: [w - t + back, rear.to, h - t + back] },
-    inside: { min: [t, 0, t], max: [w - t, rear.from, h - t] },
+    bottom: { min: [t - corner, 0, low], max: [w - t + corner, d, low + t] },
+    back: { min: [t - back, rear.from, low + t - back], max: [w - t + back, rear.to, h - t + back] },
+    inside: { min: [t, 0, low + t], max: [w - t, rear.from, h - t] },
   } as const satisfies Record<string, Box>;
 };
 
@@ -80,14 +87,23 @@ export const carcassShell = (context: CarcassContext): CarcassShell => {
   const hasBack = carcass.joints.back.kind !== 'none';
   const backStock = hasBack ? stockOf(catalog, carcass.backMaterial, carcass.id) : { material, problems: [] };
   const rearTo = size[1] - setBack(carcass);
-  const rear = { from: hasBack ? rearTo - backStock.material.thicknessMm : rearTo, to: rearTo };
+  const stand = standHeight(context);
+  const rear = { from: hasBack ? rearTo - backStock.material.thicknessMm : rearTo, to: rearTo, floor: stand };
   const joints = jointDepths(context);
   const boxes = boxesOf(size, material.thicknessMm, joints, rear);
-  const problems = [...backStock.problems, ...joints.problems];
+  const outside: Box = { min: [0, 0, stand], max: size };
+  const chamfered = chamferCuts(carcass.chamfers, outside, material.thicknessMm, carcass.id);
+  const problems = [...backStock.problems, ...joints.problems, ...chamfered.problems];
   const taken = subtract(size, subtract(boxes.inside.max, boxes.inside.min));
   const housing = joints.corner;
-  if (!hasVolume(boxes.inside)) return { boards: [], inside: null, taken, walls: NO_WALLS, housing, problems };
-  const { left, right, top, bottom, back } = shellBoards(context, backStock.material, boxes);
+  if (!hasVolume(boxes.inside))
+    return { boards: [], inside: null, taken, walls: NO_WALLS, housing, chamfers: [], outside, problems };
+  const chamfers = chamfered.cuts;
+  const square = shellBoards(context, backStock.material, boxes);
+  const cut = (board: Board): Board => clipBoard(board, planesFor(board.role, chamfers)) ?? board;
+  const [left, right, top, bottom, back] = [square.left, square.right, square.top, square.bottom, square.back].map(
+    cut,
+  ) as [Board, Board, Board, Board, Board];
   const wall = (board: Board): Wall => ({ board, housing: joints.corner });
   const walls: Walls = {
     left: wall(left),
@@ -98,5 +114,5 @@ export const carcassShell = (context: CarcassContext): CarcassShell => {
     back: hasBack ? { board: back, housing: 0 } : null,
   };
   const boards = [left, right, top, bottom, ...(hasBack ? [back] : [])].filter(isBoard);
-  return { boards, inside: boxes.inside, taken, walls, housing, problems };
+  return { boards, inside: boxes.inside, taken, walls, housing, chamfers, outside, problems };
 };

@@ -1,7 +1,8 @@
 import { placed, ROUNDING_MM } from '../base/index.ts';
-import { boxShape } from '../bodies/index.ts';
+import { boxShape, clippedShape } from '../bodies/index.ts';
 import type { NodeId } from '../design/index.ts';
 import { type Board, boardBands, boardPose, boardSize, type HoleWish, holeInPanel, inCarcass } from './board.ts';
+import { clippedOutline, clipsInPanel, keepsInside } from './clip-board.ts';
 import type { CarcassContext } from './context.ts';
 import { type BoardCutouts, cutoutsIn } from './cutouts.ts';
 import { servesBothHands } from './hand.ts';
@@ -25,12 +26,15 @@ type Wishes = Pick<FittingParts, 'holes' | 'cutouts'>;
 const panelBodies = ({ panel, cutouts }: Made, board: Board): readonly Body[] => {
   const { id, origin, carcass, name, mover, thickness } = panel;
   const common = { origin, carcass, kind: 'panel', name, mover } as const;
-  if (cutouts.through.length === 0) return [{ ...common, id, shape: boxShape(board.box) }];
-  return piecesAround(panel.length, panel.width, cutouts.through).map(({ from, to }, i) => ({
-    ...common,
-    id: i === 0 ? id : `${id}/piece-${i + 1}`,
-    shape: boxShape(inCarcass(board, { min: [...from, 0], max: [...to, thickness] })),
-  }));
+  const boxes =
+    cutouts.through.length === 0
+      ? [board.box]
+      : piecesAround(panel.length, panel.width, cutouts.through).map(({ from, to }) =>
+          inCarcass(board, { min: [...from, 0], max: [...to, thickness] }),
+        );
+  return boxes
+    .flatMap((box) => clippedShape(boxShape(box), board.clips ?? []) ?? [])
+    .map((shape, i) => ({ ...common, id: i === 0 ? id : `${id}/piece-${i + 1}`, shape }));
 };
 
 /** Holes wished for in a board, in panel coordinates; a hole outside the panel is left out. */
@@ -41,7 +45,7 @@ const holesIn = (board: Board, wishes: readonly HoleWish[]): readonly PanelCut[]
     const { at, face } = holeInPanel(board, point);
     const radius = diameter / 2;
     const fits = at[0] >= radius && at[0] <= length - radius && at[1] >= radius && at[1] <= width - radius;
-    return fits ? [{ kind: 'hole', face, at, diameter, depth, why }] : [];
+    return fits && keepsInside(board, point, radius) ? [{ kind: 'hole', face, at, diameter, depth, why }] : [];
   });
 };
 
@@ -57,7 +61,9 @@ const madePanel = (
   const cutouts = cutoutsIn(board, wishes.cutouts, recesses);
   const cuts = [...recesses, ...holesIn(board, wishes.holes), ...cutouts.cuts];
   const bands = boardBands(board);
-  const net = netSolid([length, width, thickness], recesses, cutouts.through);
+  const net = netSolid([length, width, thickness], recesses, cutouts.through, clipsInPanel(board));
+  const { outline, bevels } = clippedOutline(board);
+  const plain = outline === null && bevels.length === 0;
   const panel: Panel = {
     id: board.id,
     origin: board.origin,
@@ -68,10 +74,11 @@ const madePanel = (
     thickness: board.material.thicknessMm,
     length,
     width,
-    outline: null,
+    outline,
     grain: board.material.grain,
     bands,
-    hand: board.side !== null && !servesBothHands(cuts, bands, length, width) ? board.side : null,
+    ...(bevels.length > 0 ? { bevels } : {}),
+    hand: board.side !== null && !(plain && servesBothHands(cuts, bands, length, width)) ? board.side : null,
     cuts,
     pose: boardPose(board),
     mover: place.mover,

@@ -48,6 +48,30 @@ export interface EdgeBands {
   readonly w2: string | null;
 }
 
+/** An edge that is not square: sawn with the blade tilted. */
+export interface Bevel {
+  readonly edge: keyof EdgeBands;
+  /** Of the blade, from square. */
+  readonly tiltRad: number;
+  /** The face that keeps the full size; the other one ends the set sooner. */
+  readonly longFace: PanelFace;
+  readonly setMm: number;
+}
+
+/** A line in the flat along which a sheet is bent. */
+export interface BendLine {
+  /** Ends in panel coordinates, on the middle of the bend. */
+  readonly from: Vec2;
+  readonly to: Vec2;
+  /** The angle turned through; towards the face named. */
+  readonly angleRad: number;
+  readonly towards: PanelFace;
+  readonly insideRadiusMm: number;
+  /** Length of the flat that the bend takes up, and what is taken off the sum of the outside lengths. */
+  readonly allowanceMm: number;
+  readonly deductionMm: number;
+}
+
 /**
  * One flat cut part at its finished size. Panel coordinates: x along the length (with the grain), y along the width,
  * z through the thickness from face b (z = 0) to face a (z = thickness).
@@ -67,6 +91,10 @@ export interface Panel {
   readonly outline: Polygon | null;
   readonly grain: 'length' | 'any';
   readonly bands: EdgeBands;
+  /** Edges that are not square; left out where all are. */
+  readonly bevels?: readonly Bevel[];
+  /** Bends of a sheet that is cut flat and then bent; left out for a flat part. */
+  readonly bends?: readonly BendLine[];
   /** Left or right where the mirrored part is another part; null where it serves on both sides. */
   readonly hand: 'left' | 'right' | null;
   readonly cuts: readonly PanelCut[];

@@ -1,4 +1,5 @@
-import { ROUNDING_MM, type Vec2, type Vec3 } from '../base/index.ts';
+import { boxMiddle, boxVolume, type Box, ROUNDING_MM, type Vec2, type Vec3 } from '../base/index.ts';
+import { boxShape, clippedShape, convexVolume, type HalfSpace } from '../bodies/index.ts';
 import { common } from './axes.ts';
 import { type Board, boardSize, inPanel } from './board.ts';
 import type { PanelCut, PanelFace } from './parts.ts';
@@ -86,14 +87,24 @@ interface Taken {
   readonly middle: Vec3;
 }
 
-const takenFrom = ({ from, to, depthA, depthB, through }: Cell, thickness: number): readonly Taken[] => {
-  const area = (to[0] - from[0]) * (to[1] - from[1]);
-  const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-  if (through) return [{ volume: area * thickness, middle: [x, y, thickness / 2] }];
-  return [
-    { volume: area * depthA, middle: [x, y, thickness - depthA / 2] },
-    { volume: area * depthB, middle: [x, y, depthB / 2] },
-  ];
+/** A box as far as it lies in a panel that is cut by planes. */
+const woodIn = (box: Box, clips: readonly HalfSpace[]): Taken => {
+  if (clips.length === 0) return { volume: boxVolume(box), middle: boxMiddle(box) };
+  const left = clippedShape(boxShape(box), clips);
+  if (!left) return { volume: 0, middle: boxMiddle(box) };
+  const { volumeMm3, centre } = convexVolume(left);
+  return { volume: volumeMm3, middle: centre };
+};
+
+const takenFrom = (
+  { from, to, depthA, depthB, through }: Cell,
+  thickness: number,
+  clips: readonly HalfSpace[],
+): readonly Taken[] => {
+  const between = (low: number, high: number): readonly Taken[] =>
+    high > low ? [woodIn({ min: [...from, low], max: [...to, high] }, clips)] : [];
+  if (through) return between(0, thickness);
+  return [...between(thickness - depthA, thickness), ...between(0, depthB)];
 };
 
 export interface NetSolid {
@@ -112,25 +123,27 @@ const givenBack = ({ from, to, leftAreaMm2 }: Through, thickness: number): Taken
 
 /**
  * A rectangle of length × width × thickness less the union of its recesses and of what is cut right through; exact
- * where no rounded corner lies in a recess. Screw holes are not taken off.
+ * where no rounded corner lies in a recess. Screw holes are not taken off. `clips` are planes that cut the panel, in
+ * panel coordinates.
  */
 export const netSolid = (
   [length, width, thickness]: Vec3,
   recesses: readonly Recess[],
   holes: readonly Through[] = [],
+  clips: readonly HalfSpace[] = [],
 ): NetSolid => {
   const cells = recessCells(recesses, holes);
   const taken = [
-    ...cells.flatMap((cell) => takenFrom(cell, thickness)),
+    ...cells.flatMap((cell) => takenFrom(cell, thickness, clips)),
     ...holes.map((hole) => givenBack(hole, thickness)),
   ];
-  const whole = length * width * thickness;
-  const volumeMm3 = taken.reduce((left, { volume }) => left - volume, whole);
-  const moment = (axis: 0 | 1 | 2, full: number): number =>
-    taken.reduce((sum, { volume, middle }) => sum - volume * middle[axis], (whole * full) / 2) / volumeMm3;
+  const whole = woodIn({ min: [0, 0, 0], max: [length, width, thickness] }, clips);
+  const volumeMm3 = taken.reduce((left, { volume }) => left - volume, whole.volume);
+  const moment = (axis: 0 | 1 | 2): number =>
+    taken.reduce((sum, { volume, middle }) => sum - volume * middle[axis], whole.volume * whole.middle[axis]) / volumeMm3;
   return {
     volumeMm3,
-    centre: [moment(0, length), moment(1, width), moment(2, thickness)],
+    centre: [moment(0), moment(1), moment(2)],
     web: cells.reduce(
       (web, { depthA, depthB, through }) => (through ? web : Math.min(web, thickness - depthA - depthB)),
       thickness,

@@ -4,7 +4,10 @@ import type { Carcass, Gear, NodeId } from '../design/index.ts';
 import { allowancesOf, cableOf } from './allowances.ts';
 import { anchorParts } from './anchors.ts';
 import { AXES } from './axes.ts';
+import { chamferPanels } from './chamfer-panels.ts';
 import { type CarcassShell, carcassShell } from './carcass-boards.ts';
+import { chasesOf } from './chases.ts';
+import { clipDividers } from './clip-dividers.ts';
 import type { CarcassContext } from './context.ts';
 import { carcassPose, outsideSize } from './frames.ts';
 import { intoVehicle } from './into-vehicle.ts';
@@ -15,6 +18,7 @@ import { placeGear } from './place-gear.ts';
 import { tooSmall } from './problem.ts';
 import { solveRooms } from './solve-rooms.ts';
 import { type AssemblyBoards, type FittingParts, NO_PARTS, type Room, together } from './solved.ts';
+import { standBoards } from './stand.ts';
 import { stockOf } from './stock.ts';
 
 /** Everything that decides how one carcass comes out. */
@@ -82,16 +86,27 @@ const solveInside = (context: CarcassContext): Inside => {
   const shell = carcassShell(context);
   const stock = stockOf(catalog, carcass.material, carcass.id);
   const root = rootRoom(context, shell);
-  const rooms = root ? solveRooms(root, context) : { ...NO_PARTS, openings: [] };
-  const anchors = anchorParts(context, shell.boards);
-  const holes = [...rooms.holes, ...anchors.holes];
+  const planes = shell.chamfers.map(({ inner }) => inner);
+  const rooms = root ? solveRooms(root, context, planes) : { ...NO_PARTS, openings: [] };
+  const stand = standBoards(context);
+  const anchors = anchorParts(context, [...shell.boards, ...stand.boards]);
+  const chases = chasesOf(context, shell.boards);
+  const chamfers = chamferPanels(shell.chamfers, shell.outside, context);
+  const wishes = together([rooms, anchors, chases]);
   const shellBoards: AssemblyBoards = { assembly: carcass.id, mover: null, boards: shell.boards };
-  const made = assembled([shellBoards, ...rooms.assemblies]).map((assembly) => ({
-    assembly,
-    ...panelsOf(assembly, { ...rooms, holes }, context),
-  }));
-  const problems = [...stock.problems, ...shell.problems, ...noInside(carcass, shell)];
-  const parts = together([{ problems }, rooms, anchors, ...made, ...made.map((each) => allowancesOf(context, each))]);
+  const under: AssemblyBoards = { assembly: `${carcass.id}/stand`, mover: null, boards: stand.boards };
+  const dividers = clipDividers(rooms.assemblies, shell, context);
+  const made = assembled([shellBoards, ...dividers.assemblies, ...(stand.boards.length > 0 ? [under] : [])]).map(
+    (assembly) => ({ assembly, ...panelsOf(assembly, wishes, context) }),
+  );
+  const problems = [
+    ...stock.problems,
+    ...shell.problems,
+    ...stand.problems,
+    ...dividers.problems,
+    ...noInside(carcass, shell),
+  ];
+  const parts = together([{ problems }, rooms, anchors, chases, chamfers, ...made, ...made.map((each) => allowancesOf(context, each))]);
   return { parts: together([parts, cableOf(context, parts.masses)]), openings: rooms.openings };
 };
 

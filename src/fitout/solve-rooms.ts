@@ -1,5 +1,7 @@
 import { boxSize, ROUNDING_MM, shift, type Vec3 } from '../base/index.ts';
+import type { HalfSpace } from '../bodies/index.ts';
 import { AXES, type Axis, withAxis } from './axes.ts';
+import { clearRoom } from './clear-room.ts';
 import type { CarcassContext } from './context.ts';
 import { divide } from './divide.ts';
 import { solverOf } from './fittings/index.ts';
@@ -56,12 +58,28 @@ const solveRoom = (room: Room, context: CarcassContext): FittingParts => {
   return content.kind === 'divided' ? divide(room, content, context) : solveFitted(room, context);
 };
 
+/** A room that no board parts any further, clear of the chamfers. What a mover holds is clear as the mover is. */
+const leafRoom = (room: Room, planes: readonly HalfSpace[], context: CarcassContext): Room => {
+  const { content } = room.opening;
+  if (planes.length === 0 || room.mover !== null || content.kind === 'divided') return room;
+  const least: Vec3 =
+    content.kind === 'fitted'
+      ? solverOf(content.fitting).leastRoom(content.fitting, { opening: room.opening, counting: 'built' }, context)
+      : [0, 0, 0];
+  return clearRoom(room, planes, least);
+};
+
 /** A room and everything inside it, worked off a list so that no depth of nesting is too deep. */
-export const solveRooms = (root: Room, context: CarcassContext): SolvedRooms => {
+export const solveRooms = (
+  root: Room,
+  context: CarcassContext,
+  planes: readonly HalfSpace[] = [],
+): SolvedRooms => {
   const openings: SolvedOpening[] = [];
   const solved: FittingParts[] = [];
   const waiting: Room[] = [root];
-  for (let room = waiting.pop(); room; room = waiting.pop()) {
+  for (let next = waiting.pop(); next; next = waiting.pop()) {
+    const room = leafRoom(next, planes, context);
     openings.push({
       id: room.opening.id,
       carcass: context.carcass.id,

@@ -195,6 +195,9 @@ describe('nameOfPart', () => {
           backMaterial: 'm',
           joints: { corner: 'butt', dadoDepthMm: 0, back: { kind: 'none' } },
           edgeBand: null,
+          chamfers: [],
+          chases: [],
+          stand: { kind: 'none' },
           anchors: [],
           opening: divided(
             'opening-1',

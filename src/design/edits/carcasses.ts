@@ -25,6 +25,9 @@ export const freshCarcass = (design: Design): Carcass => {
     joints: { corner: 'dado', dadoDepthMm: 6, back: { kind: 'groove', grooveDepthMm: 6, setbackMm: 12 } },
     edgeBand: null,
     anchors: freshAnchors(newId),
+    chamfers: [],
+    chases: [],
+    stand: { kind: 'none' },
     opening: { id: newId('opening'), name: '', content: { kind: 'empty' } },
   };
 };
@@ -70,6 +73,8 @@ export const duplicateCarcass = (design: Design, id: NodeId): { readonly design:
     name: `${carcass.name}, copy`,
     place: { ...carcass.place, y: { rule: 'beside', carcass: id, side: 'minus', gapMm: 3 } },
     anchors: carcass.anchors.map((anchor) => ({ ...anchor, id: newId('anchor') })),
+    chamfers: carcass.chamfers.map((chamfer) => ({ ...chamfer, id: newId('chamfer') })),
+    chases: carcass.chases.map((chase) => ({ ...chase, id: newId('chase') })),
     opening: copyOpening(design, carcass.opening),
   };
   return { design: addCarcass(design, copy), id: copyId };

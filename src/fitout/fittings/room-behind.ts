@@ -15,7 +15,7 @@ const PLANES: readonly (readonly [Side, Axis, 'min' | 'max'])[] = [
 ];
 
 /** The walls that a smaller box in the room still stands against; none where nothing may be joined to them. */
-const wallsOf = (room: Room, box: Box): Walls => {
+export const wallsOf = (room: Room, box: Box): Walls => {
   const kept = PLANES.map(([side, axis, end]) => {
     const touches = room.fits && sameLength(box[end][axis], room.box[end][axis]);
     return [side, touches ? room.walls[side] : null] as const;

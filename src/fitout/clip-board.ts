@@ -1,0 +1,86 @@
+import { boxAround, inverse, type Polygon, ROUNDING_MM, turned, type Vec3 } from '../base/index.ts';
+import { boxShape, clippedShape, type HalfSpace } from '../bodies/index.ts';
+import { AXES } from './axes.ts';
+import { type Board, boardPose, boardSize } from './board.ts';
+import type { ChamferCut } from './chamfers.ts';
+import type { Bevel } from './parts.ts';
+
+/**
+ * A board cut by planes: its box is drawn in to the longest points of what is left. Null where nothing is left; the
+ * board itself where no plane meets it.
+ */
+export const clipBoard = (board: Board, halves: readonly HalfSpace[]): Board | null => {
+  const whole = boxShape(board.box);
+  const met = halves.filter((half) => clippedShape(whole, [half]) !== whole);
+  if (met.length === 0) return board;
+  const left = clippedShape(whole, met);
+  return left && { ...board, box: boxAround(left.vertices), clips: [...(board.clips ?? []), ...met] };
+};
+
+/** The planes of all chamfers that cut a board: the mitre where it is a panel of the shell beside one, else the inner face. */
+export const planesFor = (role: string, cuts: readonly ChamferCut[]): readonly HalfSpace[] =>
+  cuts.map(({ inner, mitres }) => mitres.find((mitre) => mitre.role === role)?.half ?? inner);
+
+/** A half space of carcass coordinates in panel coordinates. */
+const inPanelCoordinates = (board: Board, { normal, offset }: HalfSpace): HalfSpace => {
+  const pose = boardPose(board);
+  const { at } = pose;
+  const moved = offset - normal[0] * at[0] - normal[1] * at[1] - normal[2] * at[2];
+  return { normal: turned(inverse(pose), normal), offset: moved };
+};
+
+/** Where a board is cut, in panel coordinates. */
+export const clipsInPanel = (board: Board): readonly HalfSpace[] =>
+  (board.clips ?? []).map((half) => inPanelCoordinates(board, half));
+
+const square = ({ normal }: HalfSpace): boolean => Math.abs(normal[2]) <= ROUNDING_MM;
+
+/** What a plane makes of the edge of a panel that it runs along. */
+const bevelOf = ({ normal }: HalfSpace, thickness: number): Bevel => {
+  const [nx, ny, nz] = normal;
+  const alongX = Math.abs(nx) > Math.abs(ny);
+  const inPlane = alongX ? nx : ny;
+  const edge = alongX ? (nx > 0 ? 'w2' : 'w1') : ny > 0 ? 'l2' : 'l1';
+  return {
+    edge,
+    tiltRad: Math.atan(Math.abs(nz / inPlane)),
+    longFace: nz > 0 ? 'b' : 'a',
+    setMm: (thickness * Math.abs(nz)) / Math.abs(inPlane),
+  };
+};
+
+const cutRing = (ring: Polygon, { normal, offset }: HalfSpace): Polygon =>
+  ring.flatMap((point, i) => {
+    const next = ring[(i + 1) % ring.length] ?? point;
+    const over = (p: readonly [number, number]): number => normal[0] * p[0] + normal[1] * p[1] - offset;
+    const [here, there] = [over(point), over(next)];
+    const kept = here <= ROUNDING_MM ? [point] : [];
+    if (here <= ROUNDING_MM === there <= ROUNDING_MM) return kept;
+    const share = here / (here - there);
+    return [...kept, [point[0] + (next[0] - point[0]) * share, point[1] + (next[1] - point[1]) * share] as const];
+  });
+
+/** The shape that the planes give a board: a ring with square edges, and bevelled edges. */
+export const clippedOutline = (
+  board: Board,
+): { readonly outline: Polygon | null; readonly bevels: readonly Bevel[] } => {
+  const [length, width, thickness] = boardSize(board);
+  const halves = clipsInPanel(board);
+  const straight = halves.filter(square);
+  const full: Polygon = [
+    [0, 0],
+    [length, 0],
+    [length, width],
+    [0, width],
+  ];
+  return {
+    outline: straight.length === 0 ? null : straight.reduce(cutRing, full),
+    bevels: halves.filter((half) => !square(half)).map((half) => bevelOf(half, thickness)),
+  };
+};
+
+/** True where a round about a point of a board keeps clear of every plane that cuts it. */
+export const keepsInside = (board: Board, at: Vec3, radius: number): boolean =>
+  (board.clips ?? []).every(
+    ({ normal, offset }) => AXES.reduce<number>((sum, axis) => sum + normal[axis] * at[axis], 0) <= offset - radius,
+  );
