@@ -2,6 +2,7 @@ import { compareText } from '../base/index.ts';
 import type { Catalog, HouseRules } from '../catalog/index.ts';
 import type { EdgeBands, FitOut, Panel } from '../fitout/index.ts';
 import { cutSize } from './cut-size.ts';
+import { edgeWork } from './edge-work.ts';
 import type { MarkedPart, Marks } from './marks.ts';
 import { type Operation, operationsOf } from './operations.ts';
 import { counted, type NameOf, placesOf, sharedName } from './places.ts';
@@ -55,6 +56,7 @@ const noteOf = (part: MarkedPart, unknownBands: readonly string[], materialKnown
     ...(materialKnown ? [] : ['material is not in the catalog']),
     ...unknownBands.map((band) => `band ${band} has no thickness in the catalog: cut size not reduced for it`),
     ...(part.panel.outline === null ? [] : ['shaped: see drawing']),
+    ...edgeWork(part.panel),
   ].join('; ');
 
 /**

@@ -3,7 +3,7 @@ import type { Panel, PanelCut } from '../fitout/index.ts';
 
 /** One kind of work on a part and how often. */
 export interface Operation {
-  readonly kind: 'shape' | 'dado' | 'groove' | 'rabbet' | 'pocket' | 'drill' | 'cut-out';
+  readonly kind: 'shape' | 'bevel' | 'dado' | 'groove' | 'rabbet' | 'pocket' | 'drill' | 'cut-out' | 'bend';
   readonly count: number;
 }
 
@@ -16,14 +16,29 @@ const OPERATION_OF: { readonly [Kind in PanelCut['kind']]: Operation['kind'] } =
   cutout: 'cut-out',
 };
 
-/** The order of work at the bench: outline first, then recesses, then holes, then openings. */
-const ORDER: readonly Operation['kind'][] = ['shape', 'dado', 'groove', 'rabbet', 'pocket', 'drill', 'cut-out'];
+/** The order of work at the bench: outline first, then recesses, holes and openings; bends last. */
+const ORDER: readonly Operation['kind'][] = [
+  'shape',
+  'bevel',
+  'dado',
+  'groove',
+  'rabbet',
+  'pocket',
+  'drill',
+  'cut-out',
+  'bend',
+];
 
 /** The work that a part needs after it is sawn to size, in the order in which it is done. */
 export const operationsOf = (panel: Panel): readonly Operation[] => {
   const cuts = groupBy(panel.cuts, ({ kind }) => OPERATION_OF[kind]);
+  const counts: { readonly [K in Operation['kind']]?: number } = {
+    shape: panel.outline === null ? 0 : 1,
+    bevel: panel.bevels?.length ?? 0,
+    bend: panel.bends?.length ?? 0,
+  };
   return ORDER.flatMap((kind) => {
-    const count = kind === 'shape' ? (panel.outline === null ? 0 : 1) : (cuts.get(kind)?.length ?? 0);
+    const count = counts[kind] ?? cuts.get(kind)?.length ?? 0;
     return count === 0 ? [] : [{ kind, count }];
   });
 };

@@ -1,5 +1,5 @@
-import { type Polygon, sameLength, type Vec2 } from '../base/index.ts';
-import type { CutoutOutline, EdgeBands, Panel, PanelCut, PanelFace } from '../fitout/index.ts';
+import { type Polygon, ROUNDING_RAD, sameLength, type Vec2 } from '../base/index.ts';
+import type { BendLine, Bevel, CutoutOutline, EdgeBands, Panel, PanelCut, PanelFace } from '../fitout/index.ts';
 
 /**
  * Two panels are one part when one can be laid over the other: as it lies, turned half round in its plane, or turned
@@ -91,12 +91,43 @@ const sameCuts = (a: Panel, b: Panel, move: Move, turn: Turn): boolean => {
   });
 };
 
+const turnedEdge = (edge: Bevel['edge'], { flipX, flipY }: Turn): Bevel['edge'] => {
+  if (edge === 'l1' || edge === 'l2') return flipY ? (edge === 'l1' ? 'l2' : 'l1') : edge;
+  return flipX ? (edge === 'w1' ? 'w2' : 'w1') : edge;
+};
+
+const sameBevels = (a: readonly Bevel[], b: readonly Bevel[], turn: Turn): boolean =>
+  a.length === b.length &&
+  a.every((bevel) =>
+    b.some(
+      (other) =>
+        turnedEdge(bevel.edge, turn) === other.edge &&
+        turnedFace(bevel.longFace, turn) === other.longFace &&
+        sameLength(bevel.setMm, other.setMm),
+    ),
+  );
+
+const sameBends = (a: readonly BendLine[], b: readonly BendLine[], move: Move, turn: Turn): boolean =>
+  a.length === b.length &&
+  a.every((bend) =>
+    b.some(
+      (other) =>
+        turnedFace(bend.towards, turn) === other.towards &&
+        Math.abs(bend.angleRad - other.angleRad) <= ROUNDING_RAD &&
+        sameLength(bend.insideRadiusMm, other.insideRadiusMm) &&
+        ((samePoint(move(bend.from), other.from) && samePoint(move(bend.to), other.to)) ||
+          (samePoint(move(bend.from), other.to) && samePoint(move(bend.to), other.from))),
+    ),
+  );
+
 const sameWhenTurned = (a: Panel, b: Panel, turn: Turn): boolean => {
   const move: Move = ([x, y]) => [turn.flipX ? a.length - x : x, turn.flipY ? a.width - y : y];
   const bands = turnedBands(a.bands, turn);
   if (bands.l1 !== b.bands.l1 || bands.l2 !== b.bands.l2 || bands.w1 !== b.bands.w1 || bands.w2 !== b.bands.w2)
     return false;
   if (a.outline !== null && b.outline !== null && !sameRing(a.outline.map(move), b.outline)) return false;
+  if (!sameBevels(a.bevels ?? [], b.bevels ?? [], turn)) return false;
+  if (!sameBends(a.bends ?? [], b.bends ?? [], move, turn)) return false;
   return sameCuts(a, b, move, turn);
 };
 

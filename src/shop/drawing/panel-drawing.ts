@@ -4,6 +4,7 @@ import type { MarkedPart } from '../marks.ts';
 import { SHOP_FRACTION } from '../rounding.ts';
 import { type Block, fillColumns } from './blocks.ts';
 import type { Drawing, Shape } from './drawing.ts';
+import { edgeTables } from './edge-tables.ts';
 import {
   dimensionRoom,
   noteAreas,
@@ -111,8 +112,8 @@ const blocksOf = (
     return { kind: 'picture', height, shapes: (at) => sectionShapes(section, panel, at, units) };
   });
   const [first, ...rest] = tables.map(tableBlock);
-  const blocks = first === undefined ? [] : sections.length > 0 ? [first, ...pictures, ...rest] : [first, ...rest];
-  return { blocks, tables };
+  const cuts = first === undefined ? [] : sections.length > 0 ? [first, ...pictures, ...rest] : [first, ...rest];
+  return { blocks: [...edgeTables(panel, units), ...cuts], tables };
 };
 
 interface Placement {

@@ -1,6 +1,7 @@
 import type { Polygon } from '../../base/index.ts';
 import type { CutoutOutline, Panel, PanelCut, PanelFace } from '../../fitout/index.ts';
 import type { LayerName, Stroke } from './drawing.ts';
+import { edgeStrokes } from './edge-strokes.ts';
 import { circle, rectangle, ring, roundedRectangle } from './shapes.ts';
 
 /** The part's edge as seen from face a, anticlockwise from the datum corner for a plain part. */
@@ -47,4 +48,5 @@ const cutStroke = (cut: PanelCut): Stroke => {
 export const panelFigure = (panel: Panel): readonly Stroke[] => [
   ring('outline', panelOutline(panel)),
   ...panel.cuts.map(cutStroke),
+  ...edgeStrokes(panel),
 ];
