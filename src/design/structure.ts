@@ -1,5 +1,12 @@
 import { z } from 'zod';
-import { catalogIdSchema, type DeepReadonly, nameSchema, nodeIdSchema, notNegativeMmSchema, sizeMmSchema } from './parts.ts';
+import {
+  catalogIdSchema,
+  type DeepReadonly,
+  nameSchema,
+  nodeIdSchema,
+  notNegativeMmSchema,
+  sizeMmSchema,
+} from './parts.ts';
 
 /** What makes a carcass other than a plain box: corners cut off, holes for wiring, and what it stands on. */
 

@@ -32,7 +32,12 @@ export interface CarcassShell {
 const setBack = ({ joints }: Carcass): number => (joints.back.kind === 'groove' ? joints.back.setbackMm : 0);
 
 /** The boxes of the shell's panels, each with what is housed in its neighbours. */
-const boxesOf = (size: Vec3, t: number, joints: JointDepths, rear: { readonly from: number; readonly to: number; readonly floor: number }) => {
+const boxesOf = (
+  size: Vec3,
+  t: number,
+  joints: JointDepths,
+  rear: { readonly from: number; readonly to: number; readonly floor: number },
+) => {
   const [w, d, h] = size;
   const low = rear.floor;
   const { corner, back } = joints;

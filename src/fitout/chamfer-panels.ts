@@ -1,4 +1,4 @@
-import { add, type Box, cross, dot, placed, type Pose, scale, subtract, type Vec3 } from '../base/index.ts';
+import { add, type Box, cross, dot, type Pose, placed, scale, subtract, type Vec3 } from '../base/index.ts';
 import { convexHull } from '../bodies/index.ts';
 import { withAxis } from './axes.ts';
 import type { ChamferCut } from './chamfers.ts';
@@ -101,11 +101,7 @@ const chamferPanel = (cut: ChamferCut, length: number, context: CarcassContext):
 };
 
 /** The panels of all chamfers of a carcass whose shell fills the box. */
-export const chamferPanels = (
-  cuts: readonly ChamferCut[],
-  box: Box,
-  context: CarcassContext,
-): FittingParts =>
+export const chamferPanels = (cuts: readonly ChamferCut[], box: Box, context: CarcassContext): FittingParts =>
   cuts.length === 0
     ? NO_PARTS
     : together(cuts.map((cut) => chamferPanel(cut, box.max[cut.run] - box.min[cut.run], context)));

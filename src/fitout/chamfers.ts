@@ -79,7 +79,11 @@ const cutOf = (chamfer: Chamfer, box: Box, t: number): ChamferCut => {
     withAxis(withAxis([0, 0, 0], first.axis, sign(first) * u), second.axis, sign(second) * v);
   const end = (leg: Leg): number => (leg.high ? box.max : box.min)[leg.axis];
   const run = RUNS[chamfer.along];
-  const corner = withAxis(withAxis(withAxis([0, 0, 0], first.axis, end(first)), second.axis, end(second)), run, box.min[run]);
+  const corner = withAxis(
+    withAxis(withAxis([0, 0, 0], first.axis, end(first)), second.axis, end(second)),
+    run,
+    box.min[run],
+  );
   const at = (uv: Vec2): Vec3 => {
     const by = turned(uv);
     return [corner[0] + by[0], corner[1] + by[1], corner[2] + by[2]];
@@ -122,12 +126,7 @@ const tooLarge = (chamfer: Chamfer, box: Box, t: number, at: NodeId): readonly F
  * The chamfers of a carcass that can be made. Chamfers that run in different directions would meet in a point of
  * three mitres: only those along the first one's axis are cut.
  */
-export const chamferCuts = (
-  chamfers: readonly Chamfer[],
-  box: Box,
-  thickness: number,
-  at: NodeId,
-): Chamfers => {
+export const chamferCuts = (chamfers: readonly Chamfer[], box: Box, thickness: number, at: NodeId): Chamfers => {
   const problems: FitProblem[] = [];
   const cuts: ChamferCut[] = [];
   const [lead] = chamfers;

@@ -10,7 +10,9 @@ import { type FittingParts, NO_PARTS, together } from './solved.ts';
 const MM_PER_METRE = 1000;
 
 /** The panel that a chase goes through and the axes that it is measured on. */
-const THROUGH: { readonly [P in Chase['panel']]: { readonly role: string; readonly along: Axis; readonly across: Axis } } = {
+const THROUGH: {
+  readonly [P in Chase['panel']]: { readonly role: string; readonly along: Axis; readonly across: Axis };
+} = {
   left: { role: 'side-left', along: DEEP, across: UP },
   right: { role: 'side-right', along: DEEP, across: UP },
   top: { role: 'top', along: ACROSS, across: DEEP },
@@ -34,7 +36,8 @@ const edgeMetres = ({ sizeMm, cornerRadiusMm }: Chase): number => {
 const chaseParts = (chase: Chase, boards: readonly Board[], context: CarcassContext): FittingParts => {
   const origin = context.carcass.id;
   const board = boards.find(({ role }) => role === THROUGH[chase.panel].role);
-  if (!board) return { ...NO_PARTS, problems: [badJoint(origin, [`wiring chase meets no panel at its ${chase.panel}`])] };
+  if (!board)
+    return { ...NO_PARTS, problems: [badJoint(origin, [`wiring chase meets no panel at its ${chase.panel}`])] };
   const box = chaseBox(chase, board);
   const why = chase.name === '' ? 'wiring chase' : chase.name;
   const cornerRadius = Math.min(chase.cornerRadiusMm, chase.sizeMm[0] / 2, chase.sizeMm[1] / 2);

@@ -29,7 +29,9 @@ export const clipDividers = (
       if (!left || left === board) return left ?? [];
       const steep = Math.max(0, ...clippedOutline(left).bevels.map(({ tiltRad }) => tiltRad * DEGREES));
       if (steep > most + ROUNDING_MM)
-        problems.push(badJoint(board.origin, [`${board.name} would need the saw tilted by ${Math.round(steep)}°`], most, steep));
+        problems.push(
+          badJoint(board.origin, [`${board.name} would need the saw tilted by ${Math.round(steep)}°`], most, steep),
+        );
       return left;
     });
     return { ...each, boards };

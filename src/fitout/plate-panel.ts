@@ -1,8 +1,10 @@
-import { type Box, type Pose, placed, signedArea, type Vec2 } from '../base/index.ts';
+import { type Pose, placed, signedArea, type Vec2 } from '../base/index.ts';
 import { boxShape, shapeAt } from '../bodies/index.ts';
 import type { Material } from '../catalog/index.ts';
 import type { NodeId } from '../design/index.ts';
 import type { CarcassContext } from './context.ts';
+import type { PlateFlange } from './fittings/plate-edges.ts';
+import { flatPattern } from './flat-pattern.ts';
 import { sheetMassKg, sheetSigmaShare } from './masses.ts';
 import type { CutoutOutline, Panel, PanelCut, PartId } from './parts.ts';
 import { type FittingParts, NO_PARTS } from './solved.ts';
@@ -27,6 +29,8 @@ export interface PlateJob {
   /** From panel to carcass coordinates. */
   readonly pose: Pose;
   readonly mover: PartId | null;
+  /** Both edges along the length bent square to the rear; null or left out for a flat plate. */
+  readonly flange?: PlateFlange | null;
 }
 
 /**
@@ -34,14 +38,14 @@ export interface PlateJob {
  * screw holes are not; cut-outs must not overlap.
  */
 export const platePanel = (job: PlateJob, context: CarcassContext): FittingParts => {
-  const { id, origin, name, sheet, size, pose, mover, cuts } = job;
-  const [length, width] = size;
+  const { id, origin, name, sheet, size, pose, mover } = job;
+  const [length] = size;
   const t = sheet.thicknessMm;
   const carcass = context.carcass.id;
+  const { width, cuts, bends, below, boxes, middle } = flatPattern(size, t, job.cuts, job.flange ?? null);
   const taken = cuts.reduce((area, cut) => (cut.kind === 'cutout' ? area + cutoutArea(cut.outline) : area), 0);
   const volumeMm3 = (length * width - taken) * t;
   const massKg = sheetMassKg(volumeMm3, sheet);
-  const box: Box = { min: [0, 0, 0], max: [length, width, t] };
   const panel: Panel = {
     id,
     origin,
@@ -55,19 +59,27 @@ export const platePanel = (job: PlateJob, context: CarcassContext): FittingParts
     outline: null,
     grain: sheet.grain,
     bands: { l1: null, l2: null, w1: null, w2: null },
+    ...(bends.length > 0 ? { bends } : {}),
     hand: null,
     cuts,
-    pose,
+    // Of the flat, so that the plate between its bends lies where it stands.
+    pose: { ...pose, at: placed(pose, [0, -below, 0]) },
     mover,
     volumeMm3,
     massKg,
   };
-  const middle = placed(pose, [length / 2, width / 2, t / 2]);
   const common = { id, origin, carcass, name, mover };
   return {
     ...NO_PARTS,
     panels: [panel],
-    bodies: [{ ...common, kind: 'panel', shape: shapeAt(boxShape(box), pose) }],
-    masses: [{ ...common, kind: 'panel', massKg, sigmaKg: massKg * sheetSigmaShare(sheet, context), at: middle }],
+    bodies: boxes.map((box, i) => ({
+      ...common,
+      id: i === 0 ? id : `${id}/flange-${i}`,
+      kind: 'panel',
+      shape: shapeAt(boxShape(box), pose),
+    })),
+    masses: [
+      { ...common, kind: 'panel', massKg, sigmaKg: massKg * sheetSigmaShare(sheet, context), at: placed(pose, middle) },
+    ],
   };
 };

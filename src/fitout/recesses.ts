@@ -1,4 +1,4 @@
-import { boxMiddle, boxVolume, type Box, ROUNDING_MM, type Vec2, type Vec3 } from '../base/index.ts';
+import { type Box, boxMiddle, boxVolume, ROUNDING_MM, type Vec2, type Vec3 } from '../base/index.ts';
 import { boxShape, clippedShape, convexVolume, type HalfSpace } from '../bodies/index.ts';
 import { common } from './axes.ts';
 import { type Board, boardSize, inPanel } from './board.ts';
@@ -140,7 +140,8 @@ export const netSolid = (
   const whole = woodIn({ min: [0, 0, 0], max: [length, width, thickness] }, clips);
   const volumeMm3 = taken.reduce((left, { volume }) => left - volume, whole.volume);
   const moment = (axis: 0 | 1 | 2): number =>
-    taken.reduce((sum, { volume, middle }) => sum - volume * middle[axis], whole.volume * whole.middle[axis]) / volumeMm3;
+    taken.reduce((sum, { volume, middle }) => sum - volume * middle[axis], whole.volume * whole.middle[axis]) /
+    volumeMm3;
   return {
     volumeMm3,
     centre: [moment(0), moment(1), moment(2)],

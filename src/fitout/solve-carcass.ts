@@ -4,8 +4,8 @@ import type { Carcass, Gear, NodeId } from '../design/index.ts';
 import { allowancesOf, cableOf } from './allowances.ts';
 import { anchorParts } from './anchors.ts';
 import { AXES } from './axes.ts';
-import { chamferPanels } from './chamfer-panels.ts';
 import { type CarcassShell, carcassShell } from './carcass-boards.ts';
+import { chamferPanels } from './chamfer-panels.ts';
 import { chasesOf } from './chases.ts';
 import { clipDividers } from './clip-dividers.ts';
 import type { CarcassContext } from './context.ts';
@@ -106,7 +106,15 @@ const solveInside = (context: CarcassContext): Inside => {
     ...dividers.problems,
     ...noInside(carcass, shell),
   ];
-  const parts = together([{ problems }, rooms, anchors, chases, chamfers, ...made, ...made.map((each) => allowancesOf(context, each))]);
+  const parts = together([
+    { problems },
+    rooms,
+    anchors,
+    chases,
+    chamfers,
+    ...made,
+    ...made.map((each) => allowancesOf(context, each)),
+  ]);
   return { parts: together([parts, cableOf(context, parts.masses)]), openings: rooms.openings };
 };
 

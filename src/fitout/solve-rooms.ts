@@ -70,11 +70,7 @@ const leafRoom = (room: Room, planes: readonly HalfSpace[], context: CarcassCont
 };
 
 /** A room and everything inside it, worked off a list so that no depth of nesting is too deep. */
-export const solveRooms = (
-  root: Room,
-  context: CarcassContext,
-  planes: readonly HalfSpace[] = [],
-): SolvedRooms => {
+export const solveRooms = (root: Room, context: CarcassContext, planes: readonly HalfSpace[] = []): SolvedRooms => {
   const openings: SolvedOpening[] = [];
   const solved: FittingParts[] = [];
   const waiting: Room[] = [root];

@@ -9,7 +9,11 @@ interface BendCase {
   readonly kFactor: number;
   readonly bendDeg: number;
   readonly outsideFlangesMm: readonly number[];
-  readonly expect: { readonly bendAllowanceMm: number; readonly bendDeductionMm: number; readonly flatLengthMm: number };
+  readonly expect: {
+    readonly bendAllowanceMm: number;
+    readonly bendDeductionMm: number;
+    readonly flatLengthMm: number;
+  };
 }
 const reference = JSON.parse(readFileSync(new URL('../reference/bends.json', import.meta.url), 'utf8')) as {
   readonly tolerance: number;

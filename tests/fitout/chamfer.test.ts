@@ -114,7 +114,9 @@ describe('chamfers that cannot be made', () => {
   it('names two directions, two at one corner, and one that leaves nothing', () => {
     const told = (chamfers: readonly unknown[]) => solved([carcass(empty('opening-1'), { chamfers })]).problems;
     const upright = { id: 'chamfer-2', along: 'up', corner: 'back-left', acrossMm: 50, deepMm: 50 };
-    expect(told([TOP_RIGHT, upright])).toMatchObject([{ code: 'bad-joint', because: ['chamfers run in different directions'] }]);
+    expect(told([TOP_RIGHT, upright])).toMatchObject([
+      { code: 'bad-joint', because: ['chamfers run in different directions'] },
+    ]);
     expect(told([TOP_RIGHT, { ...TOP_RIGHT, id: 'chamfer-2' }])).toMatchObject([{ code: 'bad-joint' }]);
     // 700 − 3 × 17.7 = 646.9 is the most.
     expect(told([{ ...TOP_RIGHT, upMm: 650 }])[0]?.needMm).toBeCloseTo(646.9, 9);
@@ -138,7 +140,9 @@ const anyChamfers = fc.constantFrom('deep', 'up', 'across').chain((along) =>
         corner,
         ...(along === 'deep' ? { acrossMm, upMm } : along === 'up' ? { acrossMm, deepMm } : { upMm, deepMm }),
         gap: along === 'across' ? ([upMm, deepMm] as const) : null,
-        wedge: (along === 'deep' ? acrossMm * upMm * 600 : along === 'up' ? acrossMm * deepMm * 700 : upMm * deepMm * 900) / 2,
+        wedge:
+          (along === 'deep' ? acrossMm * upMm * 600 : along === 'up' ? acrossMm * deepMm * 700 : upMm * deepMm * 900) /
+          2,
       })),
     ),
 );
@@ -167,10 +171,7 @@ describe('any chamfers', () => {
               offset: -at.reduce((sum, value, i) => sum + value * (inward[i] ?? 0), 0),
             };
           });
-        const inside = clippedShape(
-          boxShape({ min: [17.7, 0, 17.7], max: [882.3, 600, 682.3] }),
-          halves,
-        );
+        const inside = clippedShape(boxShape({ min: [17.7, 0, 17.7], max: [882.3, 600, 682.3] }), halves);
         const panels = fitOut.panels.reduce((sum, { volumeMm3 }) => sum + volumeMm3, 0);
         const clear = inside ? convexVolume(inside).volumeMm3 : 0;
         const wedges = list.reduce((sum, { wedge }) => sum + wedge, 0);

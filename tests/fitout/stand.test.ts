@@ -26,7 +26,13 @@ describe('what a carcass stands on', () => {
   });
 
   it('stands on a sheet, and its floor anchors go through that sheet to the vehicle', () => {
-    const anchor = { id: 'anchor-1', on: 'floor', across: { from: 'left', mm: 80 }, deep: { from: 'back', mm: 80 }, bolt: 'bolt-m8x40' };
+    const anchor = {
+      id: 'anchor-1',
+      on: 'floor',
+      across: { from: 'left', mm: 80 },
+      deep: { from: 'back', mm: 80 },
+      bolt: 'bolt-m8x40',
+    };
     const fitOut = stood({ kind: 'sub-floor', material: 'birch-ply-12' }, { anchors: [anchor] });
     expect(fitOut.problems).toEqual([]);
     const sub = panelOf(fitOut, 'carcass-1/sub-floor');

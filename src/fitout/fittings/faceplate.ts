@@ -9,17 +9,18 @@ import {
   type Vec3,
 } from '../../base/index.ts';
 import { boxShape, shapeAt } from '../../bodies/index.ts';
-import type { Device } from '../../catalog/index.ts';
-import type { FittingByKind } from '../../design/index.ts';
+import type { Device, Material } from '../../catalog/index.ts';
+import type { FittingByKind, NodeId } from '../../design/index.ts';
 import { DEEP } from '../axes.ts';
 import type { CarcassContext } from '../context.ts';
 import { fastenersOf, screwsAlong } from '../hardware.ts';
 import type { Body, CutoutOutline, FitProblem, PanelCut } from '../parts.ts';
 import { platePanel } from '../plate-panel.ts';
-import { tooSmall } from '../problem.ts';
+import { badJoint, mmWords, tooSmall } from '../problem.ts';
 import { type FittingParts, NO_PARTS, type Room, together } from '../solved.ts';
 import { PIECES } from '../standard-pieces.ts';
 import { stockOf, unknown } from '../stock.ts';
+import { airSlots } from './plate-edges.ts';
 import {
   type DevicePlace,
   deepNeed,
@@ -44,11 +45,11 @@ interface Plate {
 
 /** Pose of a plate whose foremost edge stands the set-back behind the face and whose lowest edge clears the floor. */
 const platePose = ({ lean, gaps }: PlatePlan, { box }: Room, setback: number, height: number): Pose => {
-  const { sin, cos, thickness } = lean;
+  const { sin, cos, thickness, deep } = lean;
   const front: Vec3 = [
     box.min[0] + gaps.reveal,
     box.min[1] + setback + height * Math.max(0, -sin),
-    box.min[2] + gaps.reveal + thickness * Math.max(0, sin),
+    box.min[2] + gaps.reveal + deep * Math.max(0, sin),
   ];
   return {
     turn: [
@@ -79,12 +80,13 @@ const cutouts = ({ places }: Plate): readonly PanelCut[] =>
   });
 
 /** Screw holes along both upright edges, at the pitch of the house rules. */
-const screwHoles = ({ width, height }: Plate, context: CarcassContext): readonly PanelCut[] => {
+const screwHoles = ({ plan, width, height }: Plate, context: CarcassContext): readonly PanelCut[] => {
   const edge = context.rule('plate-screw-edge');
   const rows = screwsAlong(context, height);
+  const end = Math.max(edge, plan.flange?.clearMm ?? 0);
   return [edge, width - edge].flatMap((x) =>
     Array.from({ length: rows }, (_, i): PanelCut => {
-      const at: Vec2 = [x, edge + ((height - 2 * edge) * i) / (rows - 1)];
+      const at: Vec2 = [x, end + ((height - 2 * end) * i) / (rows - 1)];
       return {
         kind: 'hole',
         face: 'a',
@@ -149,10 +151,18 @@ const tooShallow = (fitting: Faceplate, plate: Plate, room: Room): readonly FitP
   return [tooSmall(room.opening.id, DEEP, need, have, [fitting.kind])];
 };
 
+/** A sheet that is not bent, and a flange too short for the die. */
+const badFlange = ({ flangeMm }: Faceplate, { plan }: Plate, material: Material, at: NodeId): readonly FitProblem[] => {
+  if (flangeMm === null) return [];
+  if (plan.flange === null) return [badJoint(at, [`${material.name} is not bent`])];
+  const { leastMm, outsideMm } = plan.flange;
+  return outsideMm < leastMm ? [badJoint(at, [`flange ${mmWords(outsideMm)}`], leastMm, outsideMm)] : [];
+};
+
 const solveFaceplate = (fitting: Faceplate, room: Room, context: CarcassContext): FittingParts => {
   const { id, name } = room.opening;
   const stock = stockOf(context.catalog, fitting.material, id);
-  const plan = platePlan(fitting, stock.material.thicknessMm, context);
+  const plan = platePlan(fitting, stock.material, context);
   const [across, , up] = boxSize(room.box);
   const [width, height] = [across - 2 * plan.gaps.reveal, plateHeight(plan, up)];
   const places = placeDevices(plan, width, height);
@@ -160,8 +170,14 @@ const solveFaceplate = (fitting: Faceplate, room: Room, context: CarcassContext)
   const plate: Plate = { plan, width, height, places, pose };
   const holes = screwHoles(plate, context);
   const { mover } = room;
+  const problems = [
+    ...stock.problems,
+    ...unknownDevices(fitting, context),
+    ...tooShallow(fitting, plate, room),
+    ...badFlange(fitting, plate, stock.material, id),
+  ];
   return together([
-    { problems: [...stock.problems, ...unknownDevices(fitting, context), ...tooShallow(fitting, plate, room)] },
+    { problems },
     platePanel(
       {
         id: `${id}/plate`,
@@ -170,8 +186,9 @@ const solveFaceplate = (fitting: Faceplate, room: Room, context: CarcassContext)
         name: name === '' ? `${context.carcass.name} plate`.trim() : name,
         sheet: stock.material,
         size: [width, height],
-        cuts: [...cutouts(plate), ...holes],
+        cuts: [...cutouts(plate), ...airSlots(plan.air, width, height), ...holes],
         pose,
+        flange: plan.flange,
         mover,
       },
       context,
@@ -188,7 +205,7 @@ const solveFaceplate = (fitting: Faceplate, room: Room, context: CarcassContext)
 export const faceplateSolver: FittingSolver<Faceplate> = {
   leastRoom: (fitting, _where, context) => {
     const { material } = stockOf(context.catalog, fitting.material, context.carcass.id);
-    const plan = platePlan(fitting, material.thicknessMm, context);
+    const plan = platePlan(fitting, material, context);
     return plateNeed(plan, fitting.setbackMm, context.rule('least-inside'));
   },
   solve: solveFaceplate,

@@ -1,8 +1,9 @@
-import { radians, type Vec2, type Vec3 } from '../../base/index.ts';
-import type { Device } from '../../catalog/index.ts';
+import type { Vec2, Vec3 } from '../../base/index.ts';
+import type { Device, Material } from '../../catalog/index.ts';
 import type { FittingByKind, NodeId } from '../../design/index.ts';
 import type { CarcassContext } from '../context.ts';
 import { type Line, leastLine, lineUp } from '../line-up.ts';
+import { type AirRow, airRow, type PlateFlange, plateFlange, plateTilt } from './plate-edges.ts';
 
 type Faceplate = FittingByKind['faceplate'];
 
@@ -83,6 +84,8 @@ interface Lean {
   readonly sin: number;
   readonly cos: number;
   readonly thickness: number;
+  /** From the front of the plate to the rear of its flanges; the thickness of a flat plate. */
+  readonly deep: number;
 }
 
 /**
@@ -102,14 +105,28 @@ const leanMargins = (each: PlateDevice, { sin, cos }: Lean, gaps: Gaps): Vec2 =>
   return [Math.max(frontUnder, under), Math.max(frontOver, over)];
 };
 
+/** What the ends of the plate keep free of devices: for cut-outs and faces, and for what stands behind the plate. */
+interface Ends {
+  readonly plate: number;
+  readonly behind: number;
+}
+
+const atEnds = (each: PlateDevice, { plate, behind }: Ends, gaps: Gaps): number =>
+  Math.max(
+    plate > 0 ? plate + Math.max(each.face[1], each.cutout[1]) / 2 : 0,
+    behind > 0 && hasCutout(each) ? behind + gaps.behind + each.behind[1] / 2 : 0,
+  );
+
 /** Rows from the lower edge up. */
-const columnLine = (rows: readonly (readonly PlateDevice[])[], lean: Lean, gaps: Gaps): Line => {
+const columnLine = (rows: readonly (readonly PlateDevice[])[], lean: Lean, gaps: Gaps, ends: Ends): Line => {
   const upward = rows.toReversed();
   const most = (values: readonly number[]): number => Math.max(0, ...values);
+  const fromEnd = (each: PlateDevice, end: 0 | 1): number =>
+    Math.max(fromEdge(each, 1, gaps), leanMargins(each, lean, gaps)[end], atEnds(each, ends, gaps));
   return {
     items: upward.map((row) => ({
-      fromStart: most(row.map((each) => Math.max(fromEdge(each, 1, gaps), leanMargins(each, lean, gaps)[0]))),
-      fromEnd: most(row.map((each) => Math.max(fromEdge(each, 1, gaps), leanMargins(each, lean, gaps)[1]))),
+      fromStart: most(row.map((each) => fromEnd(each, 0))),
+      fromEnd: most(row.map((each) => fromEnd(each, 1))),
       face: most(row.map(({ face }) => face[1])),
     })),
     apart: upward.slice(1).map((row, i) => {
@@ -123,11 +140,17 @@ export interface PlatePlan {
   readonly lean: Lean;
   readonly gaps: Gaps;
   readonly rows: readonly (readonly PlateDevice[])[];
+  readonly flange: PlateFlange | null;
+  readonly air: AirRow | null;
+  readonly ends: Ends;
 }
 
 /** The plan of a plate: devices that the catalog has, in rows that hold any. */
-export const platePlan = (fitting: Faceplate, thickness: number, context: CarcassContext): PlatePlan => {
-  const tilt = radians(fitting.tiltDeg);
+export const platePlan = (fitting: Faceplate, material: Material, context: CarcassContext): PlatePlan => {
+  const tilt = plateTilt(fitting);
+  const flange = plateFlange(fitting, material);
+  const air = airRow(fitting.airSlots, flange, context);
+  const thickness = material.thicknessMm;
   const rows = fitting.rows.map((row) =>
     row.flatMap(({ id, device }) => {
       const record = context.catalog.devices.get(device);
@@ -135,15 +158,18 @@ export const platePlan = (fitting: Faceplate, thickness: number, context: Carcas
     }),
   );
   return {
-    lean: { sin: Math.sin(tilt), cos: Math.cos(tilt), thickness },
+    lean: { sin: Math.sin(tilt), cos: Math.cos(tilt), thickness, deep: flange?.outsideMm ?? thickness },
     gaps: gapsOf(context),
     rows: rows.filter((row) => row.length > 0),
+    flange,
+    air,
+    ends: { plate: air?.takesMm ?? flange?.clearMm ?? 0, behind: flange ? flange.behindMm : 0 },
   };
 };
 
 /** Height of the plate along its slope in a room of the height. */
 export const plateHeight = ({ lean, gaps }: PlatePlan, up: number): number =>
-  (up - 2 * gaps.reveal - lean.thickness * Math.abs(lean.sin)) / lean.cos;
+  (up - 2 * gaps.reveal - lean.deep * Math.abs(lean.sin)) / lean.cos;
 
 export interface DevicePlace {
   readonly item: PlateDevice;
@@ -153,8 +179,8 @@ export interface DevicePlace {
 
 /** Where every device sits on a plate of width × height. */
 export const placeDevices = (plan: PlatePlan, width: number, height: number): readonly DevicePlace[] => {
-  const { rows, lean, gaps } = plan;
-  const ups = lineUp(columnLine(rows, lean, gaps), height);
+  const { rows, lean, gaps, ends } = plan;
+  const ups = lineUp(columnLine(rows, lean, gaps, ends), height);
   return rows.toReversed().flatMap((row, r) => {
     const acrosses = lineUp(rowLine(row, gaps), width);
     return row.map((item, i) => ({ item, at: [acrosses[i] ?? 0, ups[r] ?? 0] as const }));
@@ -166,9 +192,9 @@ export const placeDevices = (plan: PlatePlan, width: number, height: number): re
  * the plate stands `setback` behind the face.
  */
 export const deepNeed = (plan: PlatePlan, setback: number, height: number, places: readonly DevicePlace[]): number => {
-  const { sin, cos, thickness } = plan.lean;
+  const { sin, cos, thickness, deep } = plan.lean;
   const foot = setback + height * Math.max(0, -sin);
-  const plate = setback + height * Math.abs(sin) + thickness * cos;
+  const plate = setback + height * Math.abs(sin) + deep * cos;
   const behind = places
     .filter(({ item }) => hasCutout(item))
     .map(({ item, at }) => {
@@ -180,13 +206,14 @@ export const deepNeed = (plan: PlatePlan, setback: number, height: number, place
 
 /** Least room of the plate: across × deep × up. */
 export const plateNeed = (plan: PlatePlan, setback: number, worth: number): Vec3 => {
-  const { rows, lean, gaps } = plan;
-  const width = Math.max(worth, ...rows.map((row) => leastLine(rowLine(row, gaps))));
-  const height = Math.max(worth, leastLine(columnLine(rows, lean, gaps)));
+  const { rows, lean, gaps, ends, air, flange } = plan;
+  const width = Math.max(worth, air?.leastWidth ?? 0, ...rows.map((row) => leastLine(rowLine(row, gaps))));
+  const bare = 2 * Math.max(air?.takesMm ?? 0, flange?.clearMm ?? 0);
+  const height = Math.max(worth, bare, leastLine(columnLine(rows, lean, gaps, ends)));
   const places = placeDevices(plan, width, height);
   return [
     width + 2 * gaps.reveal,
     deepNeed(plan, setback, height, places),
-    height * lean.cos + lean.thickness * Math.abs(lean.sin) + 2 * gaps.reveal,
+    height * lean.cos + lean.deep * Math.abs(lean.sin) + 2 * gaps.reveal,
   ];
 };

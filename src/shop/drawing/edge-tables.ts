@@ -19,7 +19,12 @@ export const edgeTables = (
   const bevelled: Block = {
     kind: 'table',
     title: 'Bevelled edges: saw tilted from square',
-    columns: [column('edge', 12, 'left'), column('tilt', 16), column('long on face', 22), column('other face ends', 26)],
+    columns: [
+      column('edge', 12, 'left'),
+      column('tilt', 16),
+      column('long on face', 22),
+      column('other face ends', 26),
+    ],
     rows: bevels.map(({ edge, tiltRad, longFace, setMm }) => [
       edge.toUpperCase(),
       angleText(tiltRad),
@@ -30,7 +35,13 @@ export const edgeTables = (
   const bent: Block = {
     kind: 'table',
     title: 'Bends: lines on the flat, inside radius, deduction in mm',
-    columns: [column('at', 18), column('angle', 14), column('to face', 12), column('radius', 14), column('deduction', 18)],
+    columns: [
+      column('at', 18),
+      column('angle', 14),
+      column('to face', 12),
+      column('radius', 14),
+      column('deduction', 18),
+    ],
     rows: bends.map(({ from, to, angleRad, towards, insideRadiusMm, deductionMm }) => [
       from[1] === to[1] ? `y ${sizeText(from[1], units)}` : `x ${sizeText(from[0], units)}`,
       angleText(angleRad),

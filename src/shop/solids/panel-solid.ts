@@ -1,5 +1,5 @@
 import { type Polygon, signedArea, type Vec2, type Vec3 } from '../../base/index.ts';
-import type { FitOut } from '../../fitout/index.ts';
+import { type FitOut, foldedPanels } from '../../fitout/index.ts';
 import type { Housed } from './housed.ts';
 import {
   type Colour,
@@ -79,7 +79,8 @@ export interface PanelPaint {
 /** Below this turn two edge pieces belong to one round: no line is drawn between them. */
 const ROUND_TURN_COS = 0.9;
 
-const pushRim = (panel: Panel, ring: Polygon, outward: 1 | -1, paint: PanelPaint): void => {
+/** The rim between the rings of face b and face a, which differ where an edge is bevelled. */
+const pushRim = (panel: Panel, ring: Polygon, outward: 1 | -1, paint: PanelPaint, above = ring): void => {
   const { point, way } = carrier(panel.pose);
   const t = panel.thickness;
   let run = 0;
@@ -93,6 +94,7 @@ const pushRim = (panel: Panel, ring: Polygon, outward: 1 | -1, paint: PanelPaint
     const [dx, dy] = directions[i] ?? [1, 0];
     const normal = way([dy * outward, -dx * outward, 0]);
     const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    const [fromAbove, toAbove] = [above[i] ?? from, above[(i + 1) % above.length] ?? to];
     const corner = ([x, y]: Vec2, z: number, u: number): Corner => {
       const at = point([x, y, z]);
       return { at, uv: [u, z], shade: paint.shadeAt(at, normal) };
@@ -100,8 +102,8 @@ const pushRim = (panel: Panel, ring: Polygon, outward: 1 | -1, paint: PanelPaint
     const [a, b, c, d] = [
       corner(from, 0, run),
       corner(to, 0, run + long),
-      corner(to, t, run + long),
-      corner(from, t, run),
+      corner(toAbove, t, run + long),
+      corner(fromAbove, t, run),
     ] as const;
     pushQuad(paint.edges, outward > 0 ? [a, b, c, d] : [b, a, d, c], normal, paint.edgeColour);
     pushLine(paint.lines, a.at, b.at);
@@ -112,26 +114,46 @@ const pushRim = (panel: Panel, ring: Polygon, outward: 1 | -1, paint: PanelPaint
   });
 };
 
-/** Adds a panel with its true outline and its cut-outs to the meshes. Recesses that another panel fills are left out. */
+/** The outer edge drawn in on one face by the bevels whose other face is the longer. */
+const bevelledRing = (panel: Panel, ring: Polygon, face: 'a' | 'b'): Polygon => {
+  const set = (edge: 'l1' | 'l2' | 'w1' | 'w2'): number =>
+    panel.bevels?.find((bevel) => bevel.edge === edge && bevel.longFace !== face)?.setMm ?? 0;
+  const [l1, l2, w1, w2] = [set('l1'), set('l2'), set('w1'), set('w2')];
+  if (l1 + l2 + w1 + w2 === 0) return ring;
+  return ring.map(([x, y]) => [
+    Math.min(panel.length - w2, Math.max(w1, x)),
+    Math.min(panel.width - l2, Math.max(l1, y)),
+  ]);
+};
+
+/**
+ * Adds a panel with its true outline, its bevels, its bends and its cut-outs to the meshes. Recesses that another panel
+ * fills are left out.
+ */
 export const pushPanel = (panel: Panel, triangulate: Triangulate, paint: PanelPaint): void => {
+  if (panel.bends) {
+    for (const piece of foldedPanels(panel)) pushPanel(piece, triangulate, paint);
+    return;
+  }
   const outer = panelRing(panel, paint.housed);
+  const [ringA, ringB] = [bevelledRing(panel, outer, 'a'), bevelledRing(panel, outer, 'b')];
   const holes = panel.cuts.flatMap((cut) => (cut.kind === 'cutout' ? [cutoutRing(cut.outline)] : []));
   const { point, way } = carrier(panel.pose);
-  const flat = [...outer, ...holes.flat()];
   const triangles = triangulate(outer, holes);
   const face = (
     z: number,
+    ring: Polygon,
     normal: Vec3,
     turn: (t: readonly [number, number, number]) => readonly [number, number, number],
   ) => {
-    const corners = flat.map(([x, y]): Corner => {
+    const corners = [...ring, ...holes.flat()].map(([x, y]): Corner => {
       const at = point([x, y, z]);
       return { at, uv: [x + paint.grainFrom[0], y + paint.grainFrom[1]], shade: paint.shadeAt(at, normal) };
     });
     pushTriangles(paint.faces, corners, triangles.map(turn), normal, paint.colour);
   };
-  face(panel.thickness, way([0, 0, 1]), (t) => t);
-  face(0, way([0, 0, -1]), ([a, b, c]) => [a, c, b]);
-  pushRim(panel, outer, 1, paint);
+  face(panel.thickness, ringA, way([0, 0, 1]), (t) => t);
+  face(0, ringB, way([0, 0, -1]), ([a, b, c]) => [a, c, b]);
+  pushRim(panel, ringB, 1, paint, ringA);
   for (const hole of holes) pushRim(panel, hole, -1, paint);
 };
