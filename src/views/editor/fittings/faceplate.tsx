@@ -97,6 +97,29 @@ const Devices = ({ opening, fitting }: FittingFormProps<Faceplate>) => {
   );
 };
 
+type Eye = NonNullable<Faceplate['eye']>;
+
+const EyeFields = ({ eye, onChange }: { readonly eye: Eye; readonly onChange: (eye: Eye) => void }) => {
+  const units = useUnits();
+  return (
+    <>
+      <LengthField
+        label="Eye above the middle"
+        valueMm={eye.aboveMm}
+        units={units}
+        onCommit={(aboveMm) => onChange({ ...eye, aboveMm })}
+      />
+      <LengthField
+        label="Eye out of the face"
+        valueMm={eye.outMm}
+        units={units}
+        min={1}
+        onCommit={(outMm) => onChange({ ...eye, outMm })}
+      />
+    </>
+  );
+};
+
 const Form: FittingView<Faceplate>['Form'] = ({ opening, fitting }) => {
   const change = useChangeFitting<Faceplate>(opening);
   const units = useUnits();
@@ -110,11 +133,50 @@ const Form: FittingView<Faceplate>['Form'] = ({ opening, fitting }) => {
         />
         <NumberField
           label="Leans back by"
+          disabled={fitting.eye !== null}
           value={fitting.tiltDeg}
           unit="°"
           min={-45}
           max={60}
           onCommit={(tiltDeg) => change('change the lean', { tiltDeg })}
+        />
+        <ChoiceField
+          label="Lean"
+          value={fitting.eye === null ? 'stated' : 'eye'}
+          choices={[
+            { value: 'stated', label: 'as stated' },
+            { value: 'eye', label: 'towards the eye that reads it' },
+          ]}
+          onCommit={(way) =>
+            change('change what sets the lean', { eye: way === 'eye' ? { aboveMm: 300, outMm: 700 } : null })
+          }
+        />
+        {fitting.eye !== null && <EyeFields eye={fitting.eye} onChange={(eye) => change('move the eye', { eye })} />}
+        <ChoiceField
+          label="Edges"
+          value={fitting.flangeMm === null ? 'flat' : 'bent'}
+          choices={[
+            { value: 'flat', label: 'flat plate' },
+            { value: 'bent', label: 'bent back as flanges' },
+          ]}
+          onCommit={(make) => change('change the edges', { flangeMm: make === 'bent' ? 30 : null })}
+        />
+        {fitting.flangeMm !== null && (
+          <LengthField
+            label="Flanges, outside"
+            valueMm={fitting.flangeMm}
+            units={units}
+            min={1}
+            onCommit={(flangeMm) => change('change the flanges', { flangeMm })}
+          />
+        )}
+        <NumberField
+          label="Air slots in each row"
+          value={fitting.airSlots}
+          min={0}
+          max={30}
+          whole
+          onCommit={(airSlots) => change('change the air slots', { airSlots })}
         />
         <LengthField
           label="Behind the face by"
