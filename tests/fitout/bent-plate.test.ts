@@ -38,7 +38,7 @@ describe('a plate whose edges are bent back', () => {
     const pieces = foldedPanels(panel);
     const widths = pieces.map(({ width }) => width);
     expect(widths).toHaveLength(3);
-    [160.6, 30, 30].forEach((wanted, i) => expect(widths[i]).toBeCloseTo(wanted, 6));
+    for (const [i, wanted] of [160.6, 30, 30].entries()) expect(widths[i]).toBeCloseTo(wanted, 6);
     // Facing right deep is +y: from the face to 30 behind it.
     for (const id of ['opening-1/plate/flange-1', 'opening-1/plate/flange-2']) {
       const body = fitOut.bodies.find((each) => each.id === id);
