@@ -8,7 +8,7 @@ export type { CarriedCarcass, CarriedMount, CarryIn, CarryPath, CarryPose } from
 export { carryPoseOf } from './carry/plan-out.ts';
 export { findWaysOut } from './find-ways-out.ts';
 export * from './finding.ts';
-export { inspect, openStops } from './inspect.ts';
+export { inspect, openStops, releaseHolds } from './inspect.ts';
 export { axleLoads, CASE_IDS, type CaseId, staticStability, type WeighIn } from './loads/index.ts';
 export { type BayHeat, bayHeats, type Circuit, type PowerPlan, powerPlan } from './power/index.ts';
 export { type Lift, liftsOf } from './reach/index.ts';

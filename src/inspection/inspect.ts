@@ -3,7 +3,7 @@ import type { Finding, Inspection } from './finding.ts';
 import { type InspectionInput, makeJob } from './job.ts';
 import { weighIn } from './loads/index.ts';
 import { orderFindings } from './order-findings.ts';
-import { RULE_IDS } from './rule-ids.ts';
+import { RULE_IDS, type RuleId } from './rule-ids.ts';
 import { runRules } from './rules/index.ts';
 
 /** The finding's place in the design's list of what is let stand, by its rule and its parts. */
@@ -45,6 +45,13 @@ export const inspect = (input: InspectionInput): Inspection => {
     },
   };
 };
+
+/** Rules about how well the vehicle is known: a panel is not cut to a room that was not measured. */
+const SURVEY_HOLDS: ReadonlySet<string> = new Set<RuleId>(['start-values', 'survey-misread', 'survey-closure-error']);
+
+/** Open stops of the survey: while one stands, the packet is not released for cutting. */
+export const releaseHolds = (inspection: Inspection): readonly Finding[] =>
+  openStops(inspection).filter(({ rule }) => SURVEY_HOLDS.has(rule));
 
 /** Stops that nobody has accepted: what keeps the packet from being released. */
 export const openStops = (inspection: Inspection): readonly Finding[] =>

@@ -34,6 +34,7 @@ export * from './operations.ts';
 export { orderLines } from './order-lines.ts';
 export * from './packet.ts';
 export * from './paper/index.ts';
+export * from './release.ts';
 export * from './review-copy/index.ts';
 export * from './sheet-jobs.ts';
 export * from './sheet-layouts.ts';

@@ -16,6 +16,7 @@ import {
 } from '../says/index.ts';
 import type { Marks } from './marks.ts';
 import { orderLines } from './order-lines.ts';
+import { NOT_RELEASED, releaseLines } from './release.ts';
 
 export interface InspectionSheetInput {
   readonly design: Design;
@@ -122,11 +123,13 @@ export const inspectionSheet = (input: InspectionSheetInput): string => {
   const { design, inspection } = input;
   const { checked, findings, cases } = inspection;
   const names = nameOfPart(design, input.fitout);
+  const held = releaseLines(design, inspection, names);
   const lines = [
     'INSPECTION SHEET',
     design.title,
     ...(design.customer === '' ? [] : [design.customer]),
     ...revisionLines(input),
+    ...(held.length === 0 ? [] : ['', NOT_RELEASED, ...held.flatMap((line) => wrapped(line, LATER, LATER))]),
     '',
     `${findingCounts(findings)}.`,
     `Checked: ${checked.rules} rules, ${checked.bodies} bodies, ${checked.pairs} pairs, ${checked.movers} movers, ${checked.moverPairs} pairs of movers.`,

@@ -12,6 +12,7 @@ import { inspectionSheet } from './inspection-sheet.ts';
 import { cutSequenceCsv, layoutDrawings } from './layout-files.ts';
 import { massesCsv, massTable } from './masses.ts';
 import type { PdfWriter } from './paper/index.ts';
+import { releaseLines } from './release.ts';
 import { sheetJobs } from './sheet-jobs.ts';
 import { layoutSheets, type SheetLayouts, STANDARD_BUDGET } from './sheet-layouts.ts';
 import { titleOnPaper } from './title-on-paper.ts';
@@ -111,7 +112,11 @@ const layoutFiles = (layouts: SheetLayouts, input: PacketInput): readonly Packet
     sheetFiles(name, drawings, 'layouts', 'layout', '-page-'),
   );
 
-const manifest = ({ design }: PacketInput, { rows }: Drawings, files: readonly PacketFile[]): PacketFile => ({
+const manifest = (
+  { design, inspection, fitout }: PacketInput,
+  { rows }: Drawings,
+  files: readonly PacketFile[],
+): PacketFile => ({
   path: 'manifest.json',
   kind: 'contents',
   about: 'what each file is',
@@ -123,6 +128,7 @@ const manifest = ({ design }: PacketInput, { rows }: Drawings, files: readonly P
       ...(design.revisions.length === 0 ? {} : { revision: sayStamp(revisionStamp(design)) }),
       customer: design.customer,
       units: design.units,
+      held: releaseLines(design, inspection, nameOfPart(design, fitout)),
       parts: rows.reduce((sum, { quantity }) => sum + quantity, 0),
       marks: rows.length,
       files: files.map(({ path, kind, about }) => ({ path, kind, about })),

@@ -66,7 +66,8 @@ describe('inspect', () => {
   });
 
   test('start values are never silent', () => {
-    expect(linesOf(inspectScene({ survey: boxSurvey({ startValues: true }) }), 'start-values')).toEqual(['caution  0']);
+    // Both sections of the box hold start values.
+    expect(linesOf(inspectScene({ survey: boxSurvey({ startValues: true }) }), 'start-values')).toEqual(['caution  2']);
     expect(linesOf(inspectScene({}), 'start-values')).toEqual([]);
   });
 });

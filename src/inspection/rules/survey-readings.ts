@@ -4,6 +4,7 @@ import type { ExtraReading, SurveyFact, SurveyFactCode } from '../../envelope/in
 import type { FindingFacts } from '../finding.ts';
 import type { Job } from '../job.ts';
 import { type JudgedSurvey, judgedSurvey } from '../judged-survey.ts';
+import { hasPanels, panelRestsOn } from '../panel-rests-on.ts';
 import { found, type Limit, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
 
 const factsOf = ({ facts }: JudgedSurvey, code: SurveyFactCode): readonly SurveyFact[] =>
@@ -11,7 +12,9 @@ const factsOf = ({ facts }: JudgedSurvey, code: SurveyFactCode): readonly Survey
 
 const judge = ({ design, rules }: Job): JudgedSurvey => judgedSurvey(design.survey, rules);
 
-const severityOf = ({ holds }: SurveyFact): 'stop' | 'caution' => (holds ? 'stop' : 'caution');
+/** Without a cabinet nothing is told apart by what depends on it: a survey that contradicts itself is a stop. */
+const severityOf = (job: Job, fact: SurveyFact): 'stop' | 'caution' =>
+  fact.holds && (!hasPanels(job) || panelRestsOn(job, fact)) ? 'stop' : 'caution';
 
 /** Half width at 95 % of a normal spread, in standard deviations. */
 const SIGMAS = 2;
@@ -46,7 +49,7 @@ export const surveyMisread = (job: Job): Verdict => {
     ...NOTHING,
     findings: factsOf(judged, 'survey-misreading').map((fact) =>
       found('survey-misread', {
-        severity: severityOf(fact),
+        severity: severityOf(job, fact),
         parts: fact.parts,
         value: fact.valueMm,
         limit: ruleLimit(job.rules, fact.rule),
@@ -71,7 +74,7 @@ export const surveyClosureError = (job: Job): Verdict => {
     ...NOTHING,
     findings: [...factsOf(judged, 'survey-undecided'), ...apart].map((fact) =>
       found('survey-closure-error', {
-        severity: severityOf(fact),
+        severity: severityOf(job, fact),
         parts: fact.parts,
         value: fact.valueMm,
         limit: ruleLimit(job.rules, fact.rule),

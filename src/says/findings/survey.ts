@@ -12,15 +12,23 @@ export const saySpaceMissing: SayRule = (finding) => ({
   limitText: '',
 });
 
-export const sayStartValues: SayRule = ({ parts }, { name }) => ({
-  title:
-    parts.length === 0
-      ? 'The survey holds start values of a vehicle class'
-      : `Start values of a vehicle class are left: ${parts.map(name).join(', ')}`,
-  detail: 'They serve for a first sketch. Measure the vehicle before anything is cut.',
-  valueText: 'not measured',
-  limitText: '',
-});
+export const sayStartValues: SayRule = (finding, { name }) => {
+  const { parts, severity } = finding;
+  const openingOnly = factNumber(finding, 'openingOnly') === 1;
+  return {
+    title: openingOnly
+      ? 'The clear opening is still a start value of a vehicle class'
+      : parts.length === 0
+        ? 'The survey holds start values of a vehicle class'
+        : `Start values of a vehicle class are left: ${parts.map(name).join(', ')}`,
+    detail:
+      severity === 'stop'
+        ? 'Panels stand where they shape the room: not for cutting. Measure these, or say on the survey that they are measured.'
+        : 'They serve for a first sketch. Measure the vehicle before anything is cut.',
+    valueText: 'not measured',
+    limitText: '',
+  };
+};
 
 /** A reading in its own unit: millimetres follow the reader, an angle stays in degrees. */
 const asRead = (finding: Finding, key: string, speech: Speech): string =>

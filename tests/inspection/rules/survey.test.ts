@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Design } from '../../../src/design/index.ts';
+import { releaseHolds } from '../../../src/inspection/index.ts';
 import { nameOfPart, sayFinding } from '../../../src/says/index.ts';
-import { boxSurvey } from '../../envelope/surveys.ts';
-import { designWith, findingsOf, inspectScene, linesOf, rules, vehicleWith } from '../fixture.ts';
+import { boxSurvey, surveyOf, wall } from '../../envelope/surveys.ts';
+import { body, designWith, findingsOf, fitOut, inspectScene, linesOf, rules, vehicleWith } from '../fixture.ts';
 
 interface Row {
   readonly value: number;
@@ -110,6 +111,44 @@ describe('start values', () => {
     const stations = box.stations.map((station, i) => (i === 0 ? { ...station, startValues: true } : station));
     expect(ids(box)).toEqual([]);
     expect(ids({ ...box, stations })).toEqual([['station-1']]);
+  });
+});
+
+describe('what a panel rests on', () => {
+  /** Sections at 0, 700 and 1,500; the last holds start values and shapes the room from 700 on. */
+  const survey = surveyOf(
+    [0, 700, 1500].map((xMm) => ({ xMm, left: wall(600, 900) })),
+    {},
+  );
+  const started = {
+    ...survey,
+    stations: survey.stations.map((station, i) => (i === 2 ? { ...station, startValues: true } : station)),
+  };
+  const upTo = (depth: number, of: Design['survey']) =>
+    inspectScene({
+      survey: of,
+      fitout: fitOut({ bodies: [body({ id: 'panel-1', min: [20, -300, 10], max: [depth, 300, 400] })] }),
+    });
+
+  test.each([
+    { depth: 690, says: ['caution station-3 1'], holds: [] },
+    { depth: 710, says: ['stop station-3 1'], holds: ['start-values'] },
+  ])('start values forward of 700 and a panel up to $depth', ({ depth, says, holds }) => {
+    const inspection = upTo(depth, started);
+    expect(linesOf(inspection, 'start-values')).toEqual(says);
+    expect(releaseHolds(inspection).map(({ rule }) => rule)).toEqual(holds);
+  });
+
+  test('nothing holds the release of a measured vehicle', () => {
+    expect(releaseHolds(upTo(710, survey))).toEqual([]);
+  });
+
+  test('the words of a stop say that it is not for cutting', () => {
+    const [finding] = findingsOf(upTo(710, started), 'start-values');
+    if (!finding) throw new Error('no finding');
+    const { title, detail } = sayFinding(finding, 'mm', nameOfPart(designWith({ survey: started }), null));
+    expect(title).toBe('Start values of a vehicle class are left: station 3');
+    expect(detail).toContain('not for cutting');
   });
 });
 

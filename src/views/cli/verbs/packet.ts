@@ -2,8 +2,8 @@ import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { openStops } from '../../../inspection/index.ts';
 import { cutAgain } from '../../../revision/index.ts';
-import { sayCutWarning } from '../../../says/index.ts';
-import { createPacket, PACKET_FORMAT, type PacketFile } from '../../../shop/index.ts';
+import { nameOfPart, sayCutWarning } from '../../../says/index.ts';
+import { createPacket, NOT_RELEASED, PACKET_FORMAT, type PacketFile, releaseLines } from '../../../shop/index.ts';
 import { openFlow } from '../open-flow.ts';
 import { openPdfWriter } from '../open-pdf-writer.ts';
 import type { Outcome } from '../outcome.ts';
@@ -67,6 +67,7 @@ export const packet = async (path: string, folder: string): Promise<Outcome> => 
   );
   removeStale(folder, earlier, files);
   const stops = openStops(inspection).length;
+  const held = releaseLines(design, inspection, nameOfPart(design, fitout));
   return {
     lines: [
       ...textTable(
@@ -76,6 +77,7 @@ export const packet = async (path: string, folder: string): Promise<Outcome> => 
       '',
       `${files.length} files in ${folder}`,
       ...(warning === '' ? [] : [warning]),
+      ...(held.length > 0 ? [NOT_RELEASED, ...held] : []),
       ...(stops > 0 ? [`${stops} stop${stops === 1 ? '' : 's'} not cleared: see inspection.txt before cutting`] : []),
     ],
     json: {
@@ -94,6 +96,7 @@ export const packet = async (path: string, folder: string): Promise<Outcome> => 
         })),
       ),
       price: null,
+      held,
       stops,
     },
     exitCode: stops > 0 ? 1 : 0,

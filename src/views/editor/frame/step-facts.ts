@@ -43,13 +43,28 @@ export const stepsOfFinding = (kinds: ReadonlyMap<string, NodeKind>, finding: Fi
 
 const plural = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
+/** What the readings come to in a word or two: the worst first. */
+const SURVEY_STATES: readonly (readonly [string, string])[] = [
+  ['survey-misread', 'one is off'],
+  ['survey-closure-error', 'they disagree'],
+  ['start-values', 'start values left'],
+];
+
+const surveySays = ({ survey }: Design, judgement: Judgement | null): string => {
+  const { readings, stations, startValues } = survey;
+  if (stations.length === 0 && readings.length === 0) return 'not measured yet';
+  if (readings.length === 0) return startValues ? 'start values' : plural(stations.length, 'station');
+  const open = new Set(judgement?.inspection.findings.flatMap(({ rule, accepted }) => (accepted ? [] : [rule])));
+  const state = SURVEY_STATES.find(([rule]) => open.has(rule))?.[1] ?? (judgement ? 'all agree' : null);
+  const count = plural(readings.length, 'reading');
+  return state === null ? count : `${count}, ${state}`;
+};
+
 const says = (step: StepName, design: Design, fitOut: FitOut, judgement: Judgement | null): string => {
   const placed = design.gear.filter((gear) => gear.place !== null).length;
   switch (step) {
     case 'survey':
-      return design.survey.stations.length === 0
-        ? 'not measured yet'
-        : plural(design.survey.stations.length, 'station');
+      return surveySays(design, judgement);
     case 'gear':
       return design.gear.length === 0 ? 'no gear yet' : `${placed} of ${design.gear.length} stowed`;
     case 'cabinet':
