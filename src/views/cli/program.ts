@@ -1,15 +1,9 @@
 import { Command, CommanderError } from 'commander';
 import { BadInput, complaintLine } from './bad-input.ts';
 import type { Outcome } from './outcome.ts';
-import { carry } from './verbs/carry.ts';
 import { check, problemsJson } from './verbs/check.ts';
-import { compare } from './verbs/compare.ts';
-import { copy } from './verbs/copy.ts';
-import { draw } from './verbs/draw.ts';
 import { inspect } from './verbs/inspect.ts';
-import { type LayoutOptions, layout } from './verbs/layout.ts';
-import { packet } from './verbs/packet.ts';
-import { reply } from './verbs/reply.ts';
+import type { LayoutOptions } from './verbs/layout.ts';
 import { survey } from './verbs/survey.ts';
 import { weigh } from './verbs/weigh.ts';
 
@@ -32,6 +26,17 @@ interface Said {
 const withJson = (command: Command): Command =>
   command.option('--json', 'print one JSON document on standard output and nothing else');
 
+/** Verbs that bring much with them, writers of paper above all, come only when they are called for. */
+const later = {
+  carry: async () => (await import('./verbs/carry.ts')).carry,
+  compare: async () => (await import('./verbs/compare.ts')).compare,
+  copy: async () => (await import('./verbs/copy.ts')).copy,
+  draw: async () => (await import('./verbs/draw.ts')).draw,
+  layout: async () => (await import('./verbs/layout.ts')).layout,
+  packet: async () => (await import('./verbs/packet.ts')).packet,
+  reply: async () => (await import('./verbs/reply.ts')).reply,
+};
+
 /** The one verb that takes lists instead of a design. */
 const withLayout = (program: Command, done: (outcome: Outcome, said: Said) => void): void => {
   withJson(program.command('layout').description('sheet layouts with the sequence of cuts, for any parts list'))
@@ -43,7 +48,7 @@ const withLayout = (program: Command, done: (outcome: Outcome, said: Said) => vo
     .option('--stages <n>', 'rounds of cuts: 2, 3 or any')
     .option('--seed <n>', 'decides every choice that is free')
     .allowExcessArguments(false)
-    .action(async (path: string, said: Said & LayoutOptions) => done(await layout(path, said), said));
+    .action(async (path: string, said: Said & LayoutOptions) => done(await (await later.layout())(path, said), said));
 };
 
 /** Verbs about what changed and what was said of it. */
@@ -55,16 +60,16 @@ const withReview = (
     .requiredOption('--to <file.html>', 'the file to write')
     .option('--with-shop', 'put the cut list in as well')
     .action(async (path: string, said: Said & { readonly to: string; readonly withShop?: boolean }) =>
-      done(await copy(path, said.to, said.withShop === true), said),
+      done(await (await later.copy())(path, said.to, said.withShop === true), said),
     );
   verb('compare', 'what changed between two designs, in words and by number')
     .argument('<design-b>', 'the later one; design.json@A is revision A in it')
-    .action(async (path: string, other: string, said: Said) => done(await compare(path, other), said));
+    .action(async (path: string, other: string, said: Said) => done(await (await later.compare())(path, other), said));
   verb('reply', "brings a reviewer's reply into the design file")
     .argument('<reply>', 'the reply file, or a message with the text block in it')
     .option('--to <file>', 'another file to write to')
-    .action((path: string, from: string, said: Said & { readonly to?: string }) =>
-      done(reply(path, from, said.to), said),
+    .action(async (path: string, from: string, said: Said & { readonly to?: string }) =>
+      done((await later.reply())(path, from, said.to), said),
     );
 };
 
@@ -91,20 +96,22 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
     done(await inspect(path), said),
   );
   verb('carry', 'how each carcass is carried in, in which order and by which steps').action(
-    async (path: string, said: Said) => done(await carry(path), said),
+    async (path: string, said: Said) => done(await (await later.carry())(path), said),
   );
   verb('weigh', 'masses, and what the axles carry in each loading case').action(async (path: string, said: Said) =>
     done(await weigh(path), said),
   );
   verb('packet', 'everything for the saw')
     .requiredOption('--to <dir>', 'the folder to write to')
-    .action(async (path: string, said: Said & { readonly to: string }) => done(await packet(path, said.to), said));
+    .action(async (path: string, said: Said & { readonly to: string }) =>
+      done(await (await later.packet())(path, said.to), said),
+    );
   withLayout(program, done);
   verb('draw', 'one dimensioned view, or the drawing of one part')
     .requiredOption('--view <name>', 'face-<carcass>, plan, side, or the mark of a part')
     .requiredOption('--to <file>', 'the file to write: .svg or .pdf')
     .action(async (path: string, said: Said & { readonly view: string; readonly to: string }) =>
-      done(await draw(path, said.view, said.to), said),
+      done(await (await later.draw())(path, said.view, said.to), said),
     );
   withReview(verb, done);
   return program;
