@@ -126,13 +126,33 @@ const reachAlong = (motion: Motion, shape: ConvexShape, direction: Vec3): number
   );
 };
 
-/** The axis-aligned box around everything the shape passes through: exact for the arcs of its vertices. */
-export const travelBox = (motion: Motion, shape: ConvexShape): Box => {
+const boxOfTravel = (motion: Motion, shape: ConvexShape): Box => {
   const reach = (direction: Vec3): number => reachAlong(motion, shape, direction);
   return {
     min: [0 - reach([-1, 0, 0]), 0 - reach([0, -1, 0]), 0 - reach([0, 0, -1])],
     max: [reach([1, 0, 0]), reach([0, 1, 0]), reach([0, 0, 1])],
   };
+};
+
+const sameVector = (a: Vec3, b: Vec3): boolean => a[0] === b[0] && a[1] === b[1] && a[2] === b[2];
+
+const sameMotion = (a: Motion, b: Motion): boolean => {
+  if (a.kind === 'slide')
+    return b.kind === 'slide' && a.fromMm === b.fromMm && a.toMm === b.toMm && sameVector(a.along, b.along);
+  if (b.kind === 'slide' || a.fromRad !== b.fromRad || a.toRad !== b.toRad) return false;
+  return sameVector(a.point, b.point) && sameVector(a.axis, b.axis);
+};
+
+/** The last box of each shape: a hatch is asked for it against every part of the cabinet, edit after edit. */
+const knownBoxes = new WeakMap<ConvexShape, { readonly motion: Motion; readonly box: Box }>();
+
+/** The axis-aligned box around everything the shape passes through: exact for the arcs of its vertices. */
+export const travelBox = (motion: Motion, shape: ConvexShape): Box => {
+  const known = knownBoxes.get(shape);
+  if (known && sameMotion(known.motion, motion)) return known.box;
+  const box = boxOfTravel(motion, shape);
+  knownBoxes.set(shape, { motion, box });
+  return box;
 };
 
 /** The travel run backwards. */

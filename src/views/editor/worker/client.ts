@@ -36,6 +36,9 @@ interface Question {
 /** A worker that dies at once each time is not started for ever. */
 const MOST_DEATHS_IN_A_ROW = 3;
 
+/** However long judging takes, the newest design is not kept waiting longer than this. */
+const LONGEST_BREATH_MS = 200;
+
 /**
  * Asks the worker about the newest design, one question at a time. Ways out are tried by a second worker, which is
  * ended when the design moves on: a search under way never keeps the inspection waiting.
@@ -46,6 +49,7 @@ export const createEngineClient = (input: EngineClientInput): EngineClient => {
   let waiting: Question | null = null;
   let running: Question | null = null;
   let cancelRest: () => void = () => undefined;
+  let cancelBreath: (() => void) | null = null;
   // One object for one space, however many answers tell of it: what is drawn from it then stays.
   let space: Judgement['space'] | null = null;
   let deaths = 0;
@@ -94,8 +98,19 @@ export const createEngineClient = (input: EngineClientInput): EngineClient => {
     } else input.onBusy(false);
   };
 
+  /** A hand draws faster than this judges: the page needs the machine as well, so as long again is the page's own. */
+  const breathe = (judgedMs: number): void => {
+    cancelBreath = input.later(
+      () => {
+        cancelBreath = null;
+        next();
+      },
+      Math.min(LONGEST_BREATH_MS, judgedMs),
+    );
+  };
+
   const next = (): void => {
-    if (running || !waiting || ended) return;
+    if (running || cancelBreath || !waiting || ended) return;
     const question = waiting;
     waiting = null;
     running = question;
@@ -108,7 +123,7 @@ export const createEngineClient = (input: EngineClientInput): EngineClient => {
         running = null;
         deaths = 0;
         input.onJudged(whole(answer));
-        if (waiting) next();
+        if (waiting) breathe(answer.ms);
         else {
           input.onBusy(false);
           cancelRest = input.later(() => search(question), input.restMs);
@@ -131,6 +146,7 @@ export const createEngineClient = (input: EngineClientInput): EngineClient => {
     end: () => {
       ended = true;
       endSearch();
+      cancelBreath?.();
       live?.end();
       live = null;
     },

@@ -20,7 +20,9 @@ interface FakeWorker {
 }
 
 const aSpace = (): Judgement['space'] => ({ ok: false, error: [] });
-const answerOf = (edit: number, space: Judgement['space'] | null): Answer => ({ edit, space }) as unknown as Answer;
+const JUDGED_MS = 30;
+const answerOf = (edit: number, space: Judgement['space'] | null): Answer =>
+  ({ edit, space, ms: JUDGED_MS }) as unknown as Answer;
 
 const settle = async (): Promise<void> => {
   for (let i = 0; i < 5; i++) await Promise.resolve();
@@ -92,10 +94,24 @@ describe('asking the worker', () => {
     expect(worker(0).asked.map(({ edit }) => edit)).toEqual([1]);
     worker(0).asked[0]?.answer();
     await settle();
+    await vi.advanceTimersByTimeAsync(JUDGED_MS);
     expect(worker(0).asked.map(({ edit }) => edit)).toEqual([1, 4]);
     worker(0).asked[1]?.answer();
     await settle();
     expect(judged).toEqual([1, 4]);
+  });
+
+  it('leaves the page as long to itself as judging took while edits come faster than that', async () => {
+    const { client, worker } = bench();
+    client.ask(design, 1);
+    client.ask(design, 2);
+    worker(0).asked[0]?.answer();
+    await settle();
+    await vi.advanceTimersByTimeAsync(JUDGED_MS - 1);
+    client.ask(design, 3);
+    expect(worker(0).asked.map(({ edit }) => edit)).toEqual([1]);
+    await vi.advanceTimersByTimeAsync(1);
+    expect(worker(0).asked.map(({ edit }) => edit)).toEqual([1, 3]);
   });
 
   it('tries ways out after a rest, beside the inspection', async () => {
