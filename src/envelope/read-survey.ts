@@ -4,8 +4,8 @@ import type { NodeId, Station, Survey } from '../design/index.ts';
 import { type Covariance, judgeReadings, type Verdict } from './adjust/index.ts';
 import { surveyNetwork } from './survey-network.ts';
 
-/** How a section point is known: from adjusted marks, typed by hand, or still a start value of the class. */
-export type PointStanding = 'adjusted' | 'typed' | 'start';
+/** How a section point is known: from adjusted marks, typed by hand, taken from a scan, or still a start value of the class. */
+export type PointStanding = 'adjusted' | 'typed' | 'scan' | 'start';
 
 /** A section point as used, in vehicle axes, with its covariance (mm², xx xy xz yy yz zz; without the vehicle's spread). */
 export interface SectionPoint {
@@ -42,6 +42,7 @@ interface Context {
   readonly verdict: Verdict | null;
   readonly points: ReadonlyMap<string, Vec3>;
   readonly startSigma: number;
+  readonly scanSigma: number;
   readonly fixedDepth: ReadonlySet<string>;
 }
 
@@ -56,15 +57,17 @@ const pointsOf = (context: Context, station: Station, side: 'left' | 'right'): r
   const typed = station[side];
   const given = side === 'left' ? station.leftMarks : station.rightMarks;
   const marks = given?.length === typed.length ? given : [];
-  const { survey, points, startSigma } = context;
+  const { survey, points, startSigma, scanSigma } = context;
   return typed.map(([out, up], i): SectionPoint => {
     const mark = marks[i] ?? null;
     const held = mark === null ? undefined : points.get(mark);
     if (mark !== null && held)
       return { at: [held[1], held[2]], mark, standing: 'adjusted', covariance: markCovariance(context, mark) };
     const start = station.startValues ?? survey.startValues;
-    const covariance = round(start ? Math.max(startSigma, survey.sigmaMm) : survey.sigmaMm);
-    return { at: [sign * out, up], mark, standing: start ? 'start' : 'typed', covariance };
+    const scanned = !start && station.source === 'scan';
+    const own = scanned ? scanSigma : survey.sigmaMm;
+    const covariance = round(start ? Math.max(startSigma, survey.sigmaMm) : own);
+    return { at: [sign * out, up], mark, standing: start ? 'start' : scanned ? 'scan' : 'typed', covariance };
   });
 };
 
@@ -159,6 +162,7 @@ export const readSurvey = (survey: Survey, rules: HouseRules): SurveyRead => {
     verdict,
     points,
     startSigma: rules.value('start-value-sigma'),
+    scanSigma: rules.value('scan-sigma'),
     fixedDepth: new Set(survey.marks.filter((mark) => mark.fixed[0]).map((mark) => mark.id)),
   };
   const stations = survey.stations.map((station) => ({

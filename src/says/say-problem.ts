@@ -19,6 +19,7 @@ const FAULTS: Readonly<Record<string, string>> = {
   'empty-file': 'the file is empty',
   holes: 'has holes where a wall should be',
   'marks-in-line': 'its marks stand in one line',
+  'marks-do-not-fit': 'its marks do not stand to each other as those of the survey do',
   missing: 'is missing',
   negative: 'is below zero',
   'net-gives': 'these marks can still give together',
@@ -59,6 +60,7 @@ const FAULTS: Readonly<Record<string, string>> = {
   'unknown-fitting': 'is a fitting that this program does not know',
   'unknown-key': 'holds something that this program does not know',
   'wrong-type': 'is of the wrong kind',
+  'wrong-unit': 'is read in the wrong unit',
   zero: 'is zero',
 };
 

@@ -218,6 +218,19 @@ describe('networkProblems', () => {
   });
 });
 
+describe('a station out of a scan', () => {
+  it('is known as well as a scan knows, not as the tape does', () => {
+    const loose = measured.survey.stations.map(({ leftMarks: _left, rightMarks: _right, ...own }) => ({
+      ...own,
+      startValues: false,
+      source: 'scan' as const,
+    }));
+    const point = readSurvey({ ...measured.survey, sigmaMm: 9, stations: loose }, rules).stations[0]?.left[0];
+    expect(point?.standing).toBe('scan');
+    expect(point?.covariance[0]).toBe(4); // scan-sigma of 2 mm, squared
+  });
+});
+
 describe('surveyPlan', () => {
   it.each(['lift-hatch', 'hatch-glass', 'barn-door', 'tailgate', 'cap-door', 'side-door'] as const)(
     '%s: every reading is between its marks, numbered, drawn, and braced',

@@ -4,4 +4,5 @@ export * from './gear.ts';
 export * from './openings.ts';
 export * from './readings.ts';
 export * from './review.ts';
+export * from './stations.ts';
 export * from './survey.ts';

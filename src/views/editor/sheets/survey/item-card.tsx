@@ -4,6 +4,7 @@ import { removeSurveyItem, type SurveyList } from '../../../../design/index.ts';
 import { Button } from '../../parts/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
 import styles from '../sheet.module.css';
+import { StartNote } from './start-values.tsx';
 
 interface ItemCardProps {
   readonly list: SurveyList;
@@ -51,6 +52,7 @@ export const ItemCard = ({ list, id, name, about, children }: ItemCardProps) => 
           </Button>
         </span>
       </div>
+      {list === 'obstacles' || list === 'closures' ? <StartNote list={list} id={id} what={name} /> : null}
       {selected ? children : null}
     </li>
   );

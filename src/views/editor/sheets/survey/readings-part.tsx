@@ -7,11 +7,12 @@ import { Button, Heading, SeverityMark, ToggleChip } from '../../parts/index.ts'
 import { useBench } from '../../state/bench.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
 import sheet from '../sheet.module.css';
+import { MarksList } from './marks-list.tsx';
 import { AddReading, type NewReading, startReading } from './readings-add.tsx';
 import { ReadingsDrawing } from './readings-drawing.tsx';
 import { ReadingsFoot } from './readings-foot.tsx';
 import { PasteReadings } from './readings-paste.tsx';
-import { ReadingsPlan, StartValuesBanner } from './readings-plan.tsx';
+import { ReadingsPlan } from './readings-plan.tsx';
 import { readingsSummary } from './readings-rows.ts';
 import { focusReading, ReadingsTable } from './readings-table.tsx';
 import { type Readings, useReadings } from './use-readings.ts';
@@ -51,7 +52,7 @@ const asDraft = ({ kind, from, to }: ExtraReading): NewReading => ({
 export const ReadingsPart = () => {
   const readings = useReadings();
   const { rows, read, survey } = readings;
-  const [list, setList] = useState<'readings' | 'plan'>(rows.length === 0 ? 'plan' : 'readings');
+  const [list, setList] = useState<'readings' | 'plan' | 'marks'>(rows.length === 0 ? 'plan' : 'readings');
   const [draft, setDraft] = useState<NewReading | null>(null);
   const [pastes, setPastes] = useState(false);
   const begin = startReading(survey.marks);
@@ -62,7 +63,6 @@ export const ReadingsPart = () => {
   };
   return (
     <>
-      <StartValuesBanner readings={readings} />
       <div className={sheet.chips}>
         <ToggleChip pressed={list === 'readings'} onClick={() => setList('readings')}>
           Taken
@@ -70,9 +70,14 @@ export const ReadingsPart = () => {
         <ToggleChip pressed={list === 'plan'} onClick={() => setList('plan')}>
           What to measure
         </ToggleChip>
+        <ToggleChip pressed={list === 'marks'} onClick={() => setList('marks')}>
+          Marks
+        </ToggleChip>
       </div>
       {list === 'plan' ? (
         <ReadingsPlan readings={readings} />
+      ) : list === 'marks' ? (
+        <MarksList readings={readings} />
       ) : (
         <>
           <ReadingsDrawing readings={readings} />

@@ -10,16 +10,7 @@ import {
   type Vehicle,
 } from '../../../../design/index.ts';
 import { type PlanStep, type SurveyPlan, startSurvey, surveyPlan } from '../../../../envelope/index.ts';
-import {
-  Button,
-  ChoiceField,
-  Heading,
-  LengthField,
-  NumberField,
-  SeverityMark,
-  Table,
-  tableStyles,
-} from '../../parts/index.ts';
+import { Button, ChoiceField, Heading, LengthField, NumberField, Table, tableStyles } from '../../parts/index.ts';
 import { useEditor, useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
 import sheet from '../sheet.module.css';
@@ -109,23 +100,6 @@ const StartBar = ({ plan, readings }: { readonly plan: SurveyPlan; readonly read
     <p className={sheet.soft}>{missing} marks of the plan are not stuck yet; the first reading of each brings it in.</p>
   );
 };
-
-const StartBanner = () => (
-  <p className={styles.banner}>
-    <SeverityMark severity="caution" />
-    <strong>Start values, not for cutting.</strong> Sections, closures and obstacles hold sizes of the class until they
-    are measured.
-  </p>
-);
-
-/** True while anything of the survey still rests on its vehicle class. */
-const restsOnClass = ({ survey, read }: Readings): boolean =>
-  survey.startValues ||
-  read.stations.some(({ left, right }) => [...left, ...right].some(({ standing }) => standing === 'start')) ||
-  [...survey.obstacles, ...survey.closures].some((item) => item.startValues === true);
-
-export const StartValuesBanner = ({ readings }: { readonly readings: Readings }) =>
-  restsOnClass(readings) ? <StartBanner /> : null;
 
 /** What to measure, in order, for a kind of closure and a class of vehicle, with what is taken already. */
 export const ReadingsPlan = ({ readings }: { readonly readings: Readings }) => {

@@ -1,6 +1,7 @@
 import { type PointerEvent, useMemo, useRef } from 'react';
 import type { Vec2 } from '../../../../base/index.ts';
 import { changeSurveyItem, type Station } from '../../../../design/index.ts';
+import type { SurveyStation } from '../../../../envelope/index.ts';
 import { Dimension, DrawingBoard } from '../../parts/index.ts';
 import { useEditor, useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
@@ -16,11 +17,17 @@ const ring = ({ left, right }: Station): readonly Vec2[] => [
   ...right.toReversed().map(([out, up]): Vec2 => [across('right', out), up]),
 ];
 
+/** A side as readings leave it, in the terms of the design: out from the centre line, up. */
+const sideOf = (read: SurveyStation, side: Side): Station['left'] =>
+  read[side].map(({ at }) => [side === 'left' ? at[0] : -at[0], at[1]] as const);
+
 interface PointHandleProps {
   readonly station: Station;
   readonly side: Side;
   readonly row: number;
   readonly held: boolean;
+  /** It stands where readings put its mark, and cannot be dragged. */
+  readonly follows: boolean;
   /** mm that stand for one line of text on screen. */
   readonly text: number;
 }
@@ -28,7 +35,7 @@ interface PointHandleProps {
 const roundMm = (mm: number): number => Math.round(mm);
 
 /** A point that can be dragged; the table beside the drawing does the same by keyboard. */
-const PointHandle = ({ station, side, row, held, text }: PointHandleProps) => {
+const PointHandle = ({ station, side, row, held, follows, text }: PointHandleProps) => {
   const { beginGesture, previewGesture, commitGesture, cancelGesture } = useEditorParts((editor) => ({
     beginGesture: editor.beginGesture,
     previewGesture: editor.previewGesture,
@@ -38,6 +45,17 @@ const PointHandle = ({ station, side, row, held, text }: PointHandleProps) => {
   const dragging = useRef(false);
   const point = station[side][row];
   if (!point) return null;
+  if (follows)
+    return (
+      <circle
+        cx={across(side, point[0])}
+        cy={-point[1]}
+        r={held ? text * 0.36 : text * 0.24}
+        fill={held ? 'var(--petrol)' : 'var(--ink)'}
+        style={{ cursor: 'pointer' }}
+        onPointerDown={() => showRow(row)}
+      />
+    );
   const onMove = (event: PointerEvent<SVGCircleElement>): void => {
     const svg = event.currentTarget.ownerSVGElement;
     const matrix = svg?.getScreenCTM()?.inverse();
@@ -131,11 +149,19 @@ const extent = (points: readonly Vec2[]) => {
 };
 
 /** The section at one station in true scale, seen from the rear, with what stands there. */
-export const SectionDrawing = ({ station }: { readonly station: Station }) => {
+export const SectionDrawing = ({
+  station,
+  read,
+}: {
+  readonly station: Station;
+  readonly read: SurveyStation | null;
+}) => {
   const units = useUnits();
   const { row } = useSurveyView();
   const aperture = useEditor((editor) => editor.history.design.survey.aperture);
-  const corners = ring(station);
+  const follows = (side: Side, row: number): boolean => read?.[side][row]?.standing === 'adjusted';
+  const used: Station = read ? { ...station, left: sideOf(read, 'left'), right: sideOf(read, 'right') } : station;
+  const corners = ring(used);
   if (corners.length < 3) return <p>Fewer than three points: the section cannot be drawn yet.</p>;
   const around = extent(corners);
   return (
@@ -193,10 +219,11 @@ export const SectionDrawing = ({ station }: { readonly station: Station }) => {
               <PointHandle
                 // biome-ignore lint/suspicious/noArrayIndexKey: a point is known by its place in the list
                 key={`${side}${i}`}
-                station={station}
+                station={used}
                 side={side}
                 row={i}
                 held={row === i}
+                follows={follows(side, i)}
                 text={text}
               />
             )),

@@ -9,7 +9,7 @@ const between = (a: Point, b: Point): Point => [(a[0] + b[0]) / 2, (a[1] + b[1])
 const roundMm = (point: Point): Point => [Math.round(point[0]), Math.round(point[1])];
 
 /** A point halfway to the next one; after the last, as far on again; into an empty list, a start value. */
-const inserted = (points: Points, after: number): Points => {
+export const withPointInserted = (points: Points, after: number): Points => {
   const here = points[after];
   if (!here) return points.length === 0 ? [[600, 0]] : points;
   const next = points[after + 1];
@@ -17,18 +17,6 @@ const inserted = (points: Points, after: number): Points => {
   const onward: Point = before ? [2 * here[0] - before[0], 2 * here[1] - before[1]] : [here[0], here[1] + 100];
   return points.toSpliced(after + 1, 0, roundMm(next ? between(here, next) : onward));
 };
-
-/** A point more on each side, after the row. */
-export const withPointAfter = (station: Station, row: number): Pick<Station, Side> => ({
-  left: inserted(station.left, row),
-  right: inserted(station.right, row),
-});
-
-/** The row taken out on both sides. */
-export const withoutRow = (station: Station, row: number): Pick<Station, Side> => ({
-  left: station.left.filter((_, i) => i !== row),
-  right: station.right.filter((_, i) => i !== row),
-});
 
 /** One coordinate of one point changed: 0 is out from the centre line, 1 is up from the floor. */
 export const withCoordinate = (points: Points, row: number, axis: 0 | 1, mm: number): Points =>

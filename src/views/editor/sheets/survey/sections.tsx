@@ -1,24 +1,71 @@
-import { addSurveyItem, changeSurveyItem, removeSurveyItem, type Station } from '../../../../design/index.ts';
-import { Button, Length, LengthField, Row, Table, ToggleChip, tableStyles } from '../../parts/index.ts';
+import {
+  addSectionRow,
+  addSurveyItem,
+  changeSurveyItem,
+  mirrorSection,
+  removeSectionRow,
+  removeSurveyItem,
+  type Station,
+  tieSectionPoint,
+  tiesOf,
+} from '../../../../design/index.ts';
+import type { SurveyStation } from '../../../../envelope/index.ts';
+import { sayMark } from '../../../../says/index.ts';
+import { Button, ChoiceField, Length, LengthField, Row, Table, ToggleChip, tableStyles } from '../../parts/index.ts';
 import { useAdd } from '../../state/use-add.ts';
 import { useDesk } from '../../state/use-desk.ts';
-import { useEditor } from '../../state/use-editor.ts';
+import { useEditor, useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
 import styles from '../sheet.module.css';
 import { PlanDrawing } from './plan-drawing.tsx';
 import { SectionDrawing } from './section-drawing.tsx';
-import { type Side, startSection, stationAfter, withCoordinate, withoutRow, withPointAfter } from './section-points.ts';
+import { type Side, startSection, stationAfter, withCoordinate, withPointInserted } from './section-points.ts';
+import { StartNote } from './start-values.tsx';
+import { useReadings } from './use-readings.ts';
 import { showRow, showStation, useSurveyView } from './view.ts';
 
 const SIDES: readonly Side[] = ['left', 'right'];
 const AXES = [0, 1] as const;
 const AXIS_WORDS = ['out', 'up'] as const;
 
-const PointTable = ({ station }: { readonly station: Station }) => {
+/** The mark that each side of a row follows, or none. */
+const FollowFields = ({ station, row }: { readonly station: Station; readonly row: number }) => {
+  const { survey, edit } = useEditorParts((editor) => ({ survey: editor.history.design.survey, edit: editor.edit }));
+  const choices = [
+    { value: '', label: 'nothing, it is typed' },
+    ...survey.marks.map(({ id }) => ({ value: id as string, label: sayMark(survey, id) })),
+  ];
+  return (
+    <div className={styles.card}>
+      <div className={styles.fields}>
+        {SIDES.filter((side) => station[side][row]).map((side) => (
+          <ChoiceField
+            key={side}
+            label={`Point ${row + 1}, ${side}, follows`}
+            value={tiesOf(station, side)[row] ?? ''}
+            choices={choices}
+            onCommit={(chosen) => {
+              const mark = survey.marks.find(({ id }) => id === chosen)?.id ?? null;
+              edit('tie a point of the section to a mark', (now) => tieSectionPoint(now, station.id, side, row, mark));
+            }}
+          />
+        ))}
+      </div>
+      <p className={styles.soft}>A point that follows a mark stands where the readings put the mark.</p>
+    </div>
+  );
+};
+
+const PointTable = ({ station, read }: { readonly station: Station; readonly read: SurveyStation | null }) => {
   const edit = useEditor((editor) => editor.edit);
   const units = useUnits();
   const { row: held } = useSurveyView();
   const rows = Math.max(station.left.length, station.right.length);
+  /** Where readings put a point that follows a mark, or null for a typed one. */
+  const followed = (side: Side, row: number): readonly [number, number] | null => {
+    const point = read?.[side][row];
+    return point?.standing === 'adjusted' ? [side === 'left' ? point.at[0] : -point.at[0], point.at[1]] : null;
+  };
   const change = (label: string, change: Partial<Omit<Station, 'id'>>): void =>
     edit(label, (design) => changeSurveyItem(design, 'stations', station.id, change));
   return (
@@ -40,19 +87,29 @@ const PointTable = ({ station }: { readonly station: Station }) => {
           // biome-ignore lint/suspicious/noArrayIndexKey: a point is known by its place in the list
           <Row key={row} selected={held === row} onSelect={() => showRow(row)}>
             <th scope="row" className={tableStyles.number}>
-              {row + 1}
+              <Button
+                look="quiet"
+                small
+                aria-pressed={held === row}
+                aria-label={`Point ${row + 1}: choose what it follows`}
+                onClick={() => showRow(held === row ? null : row)}
+              >
+                {row + 1}
+              </Button>
             </th>
             {SIDES.flatMap((side) =>
               AXES.map((axis) => {
                 const point = station[side][row];
+                const used = followed(side, row);
                 return (
                   <td key={`${side}${axis}`}>
                     {point ? (
                       <LengthField
                         bare
                         label={`Point ${row + 1}, ${side}, ${AXIS_WORDS[axis]}`}
-                        valueMm={point[axis]}
+                        valueMm={used?.[axis] ?? point[axis]}
                         units={units}
+                        disabled={used !== null}
                         onCommit={(mm) =>
                           change('change a point of the section', {
                             [side]: withCoordinate(station[side], row, axis, mm),
@@ -71,7 +128,11 @@ const PointTable = ({ station }: { readonly station: Station }) => {
                   small
                   aria-label={`Add a point after ${row + 1}`}
                   title="Add a point after this one"
-                  onClick={() => change('add a point', withPointAfter(station, row))}
+                  onClick={() =>
+                    edit('add a point', (now) =>
+                      addSectionRow(now, station.id, row, (points) => withPointInserted(points, row)),
+                    )
+                  }
                 >
                   +
                 </Button>
@@ -81,7 +142,7 @@ const PointTable = ({ station }: { readonly station: Station }) => {
                   aria-label={`Remove point ${row + 1}`}
                   title="Remove this point on both sides"
                   disabled={rows <= 1}
-                  onClick={() => change('remove a point', withoutRow(station, row))}
+                  onClick={() => edit('remove a point', (now) => removeSectionRow(now, station.id, row))}
                 >
                   −
                 </Button>
@@ -123,7 +184,7 @@ const StationBar = ({ stations, present }: { readonly stations: readonly Station
       </Button>
       <Button
         title="The right side takes the points of the left"
-        onClick={() => change('make the right side like the left', { right: present.left })}
+        onClick={() => edit('make the right side like the left', (now) => mirrorSection(now, present.id))}
       >
         Right like left
       </Button>
@@ -155,8 +216,8 @@ const FirstStation = () => {
         look="main"
         onClick={() =>
           edit('add the first station', (design) => {
-            const first = addSurveyItem(design, 'stations', { xMm: 0, ...startSection() }).design;
-            return addSurveyItem(first, 'stations', { xMm: 900, ...startSection() }).design;
+            const first = addSurveyItem(design, 'stations', { xMm: 0, ...startSection(), startValues: true }).design;
+            return addSurveyItem(first, 'stations', { xMm: 900, ...startSection(), startValues: true }).design;
           })
         }
       >
@@ -174,7 +235,9 @@ export const Sections = () => {
   const units = useUnits();
   const view = useSurveyView();
   const present = stations.find((station) => station.id === view.station) ?? stations[0] ?? null;
+  const readings = useReadings();
   if (!present) return <FirstStation />;
+  const read = readings.read.stations.find(({ id }) => id === present.id) ?? null;
   return (
     <>
       <fieldset className={styles.chips} style={{ border: 0, padding: 0, margin: 0 }}>
@@ -185,9 +248,18 @@ export const Sections = () => {
           </ToggleChip>
         ))}
       </fieldset>
-      <SectionDrawing station={present} />
+      <StartNote list="stations" id={present.id} what={`station ${stations.indexOf(present) + 1}`} />
+      {present.source === 'scan' ? (
+        <p className={styles.soft}>
+          This station is taken from a scan; a point counts as good as the house rules say of one.
+        </p>
+      ) : null}
+      <SectionDrawing station={present} read={read} />
       <StationBar stations={stations} present={present} />
-      <PointTable station={present} />
+      <PointTable station={present} read={read} />
+      {view.row !== null && present.left.length + present.right.length > 0 ? (
+        <FollowFields station={present} row={view.row} />
+      ) : null}
       <PlanDrawing present={present} />
     </>
   );

@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react';
 import { sayProblem } from '../../../../says/index.ts';
 import { Heading, SeverityMark, ToggleChip } from '../../parts/index.ts';
 import { useEditor, useEditorParts } from '../../state/use-editor.ts';
@@ -7,17 +8,22 @@ import { Closures } from './closures.tsx';
 import { Obstacles } from './obstacles.tsx';
 import { ReadingsPart } from './readings-part.tsx';
 import { Sections } from './sections.tsx';
+import { StartValuesBanner } from './start-values.tsx';
+import { useReadings } from './use-readings.ts';
 import { VehicleForm } from './vehicle-form.tsx';
 import { SURVEY_PART_TITLES, SURVEY_PARTS, type SurveyPart, showSurveyPart, useSurveyView } from './view.ts';
 import { volumeText } from './volume-text.ts';
 import { Zones } from './zones.tsx';
 
-const PARTS: Readonly<Record<SurveyPart, () => React.JSX.Element>> = {
+const ScanPart = lazy(() => import('./scan/scan-part.tsx').then((it) => ({ default: it.ScanPart })));
+
+const PARTS: Readonly<Record<SurveyPart, React.ComponentType>> = {
   readings: ReadingsPart,
   sections: Sections,
   obstacles: Obstacles,
   closures: Closures,
   zones: Zones,
+  scan: ScanPart,
   vehicle: VehicleForm,
 };
 
@@ -49,6 +55,7 @@ const SpaceSays = () => {
 /** The measured vehicle: sections, what stands in them, closures, zones, and what the scales say. */
 export const SurveySheet = () => {
   const view = useSurveyView();
+  const readings = useReadings();
   const { survey } = useEditorParts((editor) => ({ survey: editor.history.design.survey }));
   const part = view.part ?? (survey.readings.length > 0 ? 'readings' : 'sections');
   const counts: Readonly<Record<SurveyPart, number | null>> = {
@@ -57,6 +64,7 @@ export const SurveySheet = () => {
     obstacles: survey.obstacles.length,
     closures: survey.closures.length,
     zones: survey.zones.length,
+    scan: null,
     vehicle: null,
   };
   const Part = PARTS[part];
@@ -71,8 +79,11 @@ export const SurveySheet = () => {
           </ToggleChip>
         ))}
       </div>
+      <StartValuesBanner readings={readings} />
       <SpaceSays />
-      <Part />
+      <Suspense fallback={null}>
+        <Part />
+      </Suspense>
       {part === 'sections' ? (
         <p className={`${styles.later} no-print`}>
           A point that follows a mark takes its adjusted place. Any other is taken as written, good to ±{' '}

@@ -1,7 +1,7 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 
-export const SURVEY_PARTS = ['readings', 'sections', 'obstacles', 'closures', 'zones', 'vehicle'] as const;
+export const SURVEY_PARTS = ['readings', 'sections', 'obstacles', 'closures', 'zones', 'scan', 'vehicle'] as const;
 export type SurveyPart = (typeof SURVEY_PARTS)[number];
 
 export const SURVEY_PART_TITLES: Readonly<Record<SurveyPart, string>> = {
@@ -10,6 +10,7 @@ export const SURVEY_PART_TITLES: Readonly<Record<SurveyPart, string>> = {
   obstacles: 'Obstacles',
   closures: 'Closures',
   zones: 'Zones',
+  scan: 'Scan',
   vehicle: 'Vehicle',
 };
 

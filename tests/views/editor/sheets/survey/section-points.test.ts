@@ -3,8 +3,7 @@ import type { NodeId, Station } from '../../../../../src/design/index.ts';
 import {
   stationAfter,
   withCoordinate,
-  withoutRow,
-  withPointAfter,
+  withPointInserted,
 } from '../../../../../src/views/editor/sheets/survey/section-points.ts';
 
 const station = (xMm: number, left: Station['left']): Station => ({
@@ -20,17 +19,13 @@ const low = station(0, [
 
 describe('points of a section', () => {
   it('adds a point halfway to the next, and as far on behind the last', () => {
-    expect(withPointAfter(low, 0).left).toEqual([
+    expect(withPointInserted(low.left, 0)).toEqual([
       [600, 0],
       [630, 150],
       [660, 300],
     ]);
     // 2 × 660 − 600 = 720 and 2 × 300 − 0 = 600.
-    expect(withPointAfter(low, 1).right.at(-1)).toEqual([720, 600]);
-  });
-
-  it('takes a row out on both sides', () => {
-    expect(withoutRow(low, 0)).toEqual({ left: [[660, 300]], right: [[660, 300]] });
+    expect(withPointInserted(low.left, 1).at(-1)).toEqual([720, 600]);
   });
 
   it('changes one coordinate of one point', () => {
