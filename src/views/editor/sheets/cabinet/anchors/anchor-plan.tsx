@@ -55,7 +55,7 @@ export const AnchorPlan = ({ carcass, uses }: AnchorPlanProps) => {
       from={[0, 0]}
       to={[width, depth]}
       margin={[14, 14, 14, 14]}
-      tallest={260}
+      tallest={380}
     >
       {(text) => (
         <>
@@ -94,7 +94,10 @@ export const AnchorPlan = ({ carcass, uses }: AnchorPlanProps) => {
                 strokeWidth={text / 4}
                 paintOrder="stroke"
               >
-                no hole: {name}
+                <tspan>no hole:</tspan>
+                <tspan x={(from[0] + to[0]) / 2} dy={text * 1.1}>
+                  {name}
+                </tspan>
               </text>
             </g>
           ))}
@@ -120,8 +123,10 @@ export const AnchorPlan = ({ carcass, uses }: AnchorPlanProps) => {
                   />
                 ) : null}
                 <text
-                  x={at[0] + text * 0.8}
+                  // Towards the middle, where there is room for it.
+                  x={at[0] + (at[0] > width / 2 ? -text : text) * 0.8}
                   y={-at[1] - text * 0.3}
+                  textAnchor={at[0] > width / 2 ? 'end' : 'start'}
                   fontSize={text}
                   fill={ink}
                   stroke="var(--field)"
