@@ -5,7 +5,7 @@ import { readDesign } from '../../../src/design/index.ts';
 import { createFlow } from '../../../src/flow.ts';
 import { liftsOf, powerPlan } from '../../../src/inspection/index.ts';
 import { makeJob } from '../../../src/inspection/job.ts';
-import type { RuleId } from '../../../src/inspection/rule-ids.ts';
+import { RULE_IDS } from '../../../src/inspection/rule-ids.ts';
 import { RULES } from '../../../src/inspection/rules/index.ts';
 import type { BenchRow } from '../harness.ts';
 
@@ -24,47 +24,8 @@ const input = {
   rules: flow.rules(design),
 };
 
-/** Every rule of weight, hold, slides and shelves, reach, power and heat. */
-const LOADS: readonly RuleId[] = [
-  'payload',
-  'front-axle',
-  'rear-axle',
-  'side-to-side',
-  'front-unload',
-  'front-share',
-  'stability',
-  'stability-loss',
-  'disclosure',
-  'weigh-difference',
-  'anchor-count',
-  'anchor-hold',
-  'anchor-edge',
-  'anchor-no-hole',
-  'hold-unknown',
-  'latch-hold',
-  'back-stop',
-  'gear-hold',
-  'gear-needs-bracket',
-  'seat-back-load',
-  'slide-load',
-  'tray-leg',
-  'tray-tip',
-  'shelf-sag',
-  'drawer-bottom-sag',
-  'gas-spring',
-  'lifting',
-  'heavy-gear',
-  'reach-far',
-  'control-height',
-  'reading-angle',
-  'head-clear',
-  'battery-hours',
-  'alternator',
-  'wire-fuse',
-  'wire-drop',
-  'bay-heat',
-  'power-unknown',
-];
+/** Every rule of weight, hold, slides and shelves, reach, power and heat: they stand together in the list of rules. */
+const LOADS = RULE_IDS.slice(RULE_IDS.indexOf('payload'), RULE_IDS.indexOf('power-unknown') + 1);
 
 const job = makeJob(input);
 
