@@ -1,3 +1,5 @@
+import { readFile } from 'node:fs/promises';
+import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { build, defineConfig, type Plugin } from 'vite';
@@ -35,6 +37,45 @@ const withReviewPage = (): Plugin => ({
   },
 });
 
+const ASSETS = here('./assets/');
+
+/**
+ * The catalog and the house rules are data: the page fetches them as files, so that no engine compiles them as script.
+ * The worker keeps them inside: while a module of it waited for a file, messages sent to it would be lost.
+ */
+const withDataAsFiles = (): Plugin => ({
+  name: 'data-as-files',
+  apply: 'build',
+  enforce: 'pre',
+  async load(id) {
+    if (!id.startsWith(ASSETS) || !id.endsWith('.json')) return null;
+    const source = JSON.stringify(JSON.parse(await readFile(id, 'utf8')));
+    const file = this.emitFile({ type: 'asset', name: basename(id), source });
+    return {
+      code: `export default await (await fetch(import.meta.ROLLUP_FILE_URL_${file})).json();`,
+      moduleType: 'js',
+    };
+  },
+  // Asked for with the page: the modules wait for them one after another.
+  transformIndexHtml: {
+    order: 'post',
+    handler: (_, { bundle }) => {
+      const files = Object.values(bundle ?? {});
+      const entry = files.find((file) => file.type === 'chunk' && file.isEntry);
+      const named = entry?.type === 'chunk' ? entry.code : '';
+      return files
+        .filter(
+          ({ type, fileName }) => type === 'asset' && fileName.endsWith('.json') && named.includes(basename(fileName)),
+        )
+        .map(({ fileName }) => ({
+          tag: 'link',
+          injectTo: 'head' as const,
+          attrs: { rel: 'preload', as: 'fetch', crossorigin: '', href: `./${fileName}` },
+        }));
+    },
+  },
+});
+
 // The editor. Relative addresses, so that the built folder works wherever it is put.
 export default defineConfig({
   root: here('./src/views/editor'),
@@ -43,7 +84,7 @@ export default defineConfig({
   // One build of the PDF writer everywhere, so that terminal and window write the same bytes.
   resolve: { alias: { pdfkit: here('./node_modules/pdfkit/js/pdfkit.browser.mjs') } },
   cacheDir: here('./node_modules/.vite'),
-  plugins: [react(), withReviewPage()],
+  plugins: [react(), withDataAsFiles(), withReviewPage()],
   worker: { format: 'es' },
   // Its loader looks for the .wasm file beside itself, which the development server's bundling would part it from.
   optimizeDeps: { exclude: ['manifold-3d'] },
