@@ -12,7 +12,7 @@ import {
   notNegativeMmSchema,
   sizeMmSchema,
 } from './parts.ts';
-import { chamfersSchema, chasesSchema, standSchema } from './structure.ts';
+import { chamfersSchema, chasesSchema, standSchema, wheelhousesSchema } from './structure.ts';
 
 /** How big a part of a divided opening is: a stated size, a share of what is left, or as big as its content needs. */
 const sizeRuleSchema = z.discriminatedUnion('rule', [
@@ -115,6 +115,7 @@ const carcassSchema = z.strictObject({
   anchors: anchorsSchema,
   chamfers: chamfersSchema,
   chases: chasesSchema,
+  wheelhouses: wheelhousesSchema,
   stand: standSchema,
   opening: openingSchema,
 });

@@ -63,6 +63,7 @@ export const NODE_KINDS = [
   'anchor',
   'chamfer',
   'chase',
+  'wheelhouse',
   'opening',
   'device',
   'gear',
@@ -120,6 +121,7 @@ export const designNodes = (design: Design): readonly DesignNode[] => {
     list('anchor', [...path, 'anchors'], carcass.anchors);
     list('chamfer', [...path, 'chamfers'], carcass.chamfers);
     list('chase', [...path, 'chases'], carcass.chases);
+    list('wheelhouse', [...path, 'wheelhouses'], carcass.wheelhouses);
     openingNodes(carcass.opening, [...path, 'opening'], nodes);
   });
   list('gear', ['gear'], design.gear);

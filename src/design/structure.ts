@@ -38,6 +38,18 @@ const chamferSchema = z.discriminatedUnion('along', [
   }),
 ]);
 export type Chamfer = DeepReadonly<z.infer<typeof chamferSchema>>;
+/** The edges of a carcass that can be cut off, in the order in which they are offered. */
+export const CHAMFER_EDGES = [
+  'top-left',
+  'top-right',
+  'bottom-left',
+  'bottom-right',
+  'back-left',
+  'back-right',
+  'top-back',
+  'bottom-back',
+] as const satisfies readonly Chamfer['corner'][];
+export type ChamferEdge = (typeof CHAMFER_EDGES)[number];
 export const chamfersSchema = z.array(chamferSchema).max(4).default([]);
 
 export const CHASE_PANELS = ['left', 'right', 'top', 'bottom', 'back'] as const;
@@ -59,6 +71,26 @@ const chaseSchema = z.strictObject({
 });
 export type Chase = DeepReadonly<z.infer<typeof chaseSchema>>;
 export const chasesSchema = z.array(chaseSchema).max(40).default([]);
+
+export const WHEELHOUSE_SIDES = ['left', 'right', 'back'] as const;
+
+/**
+ * A corner of the carcass taken out beside its floor, so that it stands over a wheelhouse: clear room measured from the
+ * outside, left and right as the viewer stands before the open face. The wood that lines it lies inside the carcass.
+ */
+const wheelhouseSchema = z.strictObject({
+  id: nodeIdSchema,
+  side: z.enum(WHEELHOUSE_SIDES),
+  /** Where it begins: from the face for a side, from the viewer's left for the back. */
+  fromMm: notNegativeMmSchema,
+  lengthMm: sizeMmSchema,
+  /** How far it reaches in from that side. */
+  inMm: sizeMmSchema,
+  /** How far up from the underside of the carcass. */
+  upMm: sizeMmSchema,
+});
+export type Wheelhouse = DeepReadonly<z.infer<typeof wheelhouseSchema>>;
+export const wheelhousesSchema = z.array(wheelhouseSchema).max(4).default([]);
 
 /** What the carcass stands on; its height is part of the carcass's outside height. */
 export const standSchema = z

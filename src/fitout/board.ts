@@ -29,6 +29,8 @@ export interface Board {
   readonly band: { readonly item: string; readonly on: 'face-edge' | 'all-edges' } | null;
   /** Planes that cut it, in carcass coordinates; the box reaches to the longest points of what is left. */
   readonly clips?: readonly HalfSpace[];
+  /** Boxes cut right out of it from an edge, in carcass coordinates. */
+  readonly notches?: readonly Box[];
 }
 
 /** A hole wanted in a board at a point of its surface, in carcass coordinates. */

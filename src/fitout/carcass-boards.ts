@@ -12,6 +12,7 @@ import type { FitProblem } from './parts.ts';
 import { NO_WALLS, type Wall, type Walls } from './solved.ts';
 import { standHeight } from './stand.ts';
 import { stockOf } from './stock.ts';
+import { notchedFor, type WheelCut, wheelCuts } from './wheelhouses.ts';
 
 export interface CarcassShell {
   readonly boards: readonly Board[];
@@ -23,6 +24,7 @@ export interface CarcassShell {
   /** How deep dividers are housed. */
   readonly housing: number;
   readonly chamfers: readonly ChamferCut[];
+  readonly wheels: readonly WheelCut[];
   /** What the shell fills: the outside less what it stands on. */
   readonly outside: Box;
   readonly problems: readonly FitProblem[];
@@ -98,14 +100,18 @@ export const carcassShell = (context: CarcassContext): CarcassShell => {
   const boxes = boxesOf(size, material.thicknessMm, joints, rear);
   const outside: Box = { min: [0, 0, stand], max: size };
   const chamfered = chamferCuts(carcass.chamfers, outside, material.thicknessMm, carcass.id);
-  const problems = [...backStock.problems, ...joints.problems, ...chamfered.problems];
+  const wheels = hasVolume(boxes.inside)
+    ? wheelCuts(context, { min: [0, 0, 0], max: size }, boxes.inside)
+    : { cuts: [], problems: [] };
+  const problems = [...backStock.problems, ...joints.problems, ...chamfered.problems, ...wheels.problems];
   const taken = subtract(size, subtract(boxes.inside.max, boxes.inside.min));
   const housing = joints.corner;
   if (!hasVolume(boxes.inside))
-    return { boards: [], inside: null, taken, walls: NO_WALLS, housing, chamfers: [], outside, problems };
+    return { boards: [], inside: null, taken, walls: NO_WALLS, housing, chamfers: [], wheels: [], outside, problems };
   const chamfers = chamfered.cuts;
   const square = shellBoards(context, backStock.material, boxes);
-  const cut = (board: Board): Board => clipBoard(board, planesFor(board.role, chamfers)) ?? board;
+  const cut = (board: Board): Board =>
+    notchedFor(wheels.cuts, clipBoard(board, planesFor(board.role, chamfers)) ?? board);
   const [left, right, top, bottom, back] = [square.left, square.right, square.top, square.bottom, square.back].map(
     cut,
   ) as [Board, Board, Board, Board, Board];
@@ -119,5 +125,5 @@ export const carcassShell = (context: CarcassContext): CarcassShell => {
     back: hasBack ? { board: back, housing: 0 } : null,
   };
   const boards = [left, right, top, bottom, ...(hasBack ? [back] : [])].filter(isBoard);
-  return { boards, inside: boxes.inside, taken, walls, housing, chamfers, outside, problems };
+  return { boards, inside: boxes.inside, taken, walls, housing, chamfers, wheels: wheels.cuts, outside, problems };
 };

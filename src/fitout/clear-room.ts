@@ -1,6 +1,6 @@
 import { type Box, ROUNDING_MM, type Vec3 } from '../base/index.ts';
 import { beyondPlane, type HalfSpace } from '../bodies/index.ts';
-import { ACROSS, AXES, type Axis, withSpan } from './axes.ts';
+import { ACROSS, AXES, type Axis, common, DEEP, hasVolume, UP, withSpan } from './axes.ts';
 import { wallsOf } from './fittings/room-behind.ts';
 import type { Room } from './solved.ts';
 
@@ -23,23 +23,50 @@ const volume = (box: Box): number => AXES.reduce<number>((product, axis) => prod
 const short = (box: Box, least: Vec3): number =>
   AXES.reduce<number>((sum, axis) => sum + Math.max(0, least[axis] - sizeAlong(box, axis)), 0);
 
+interface DrawnIn {
+  readonly box: Box;
+  readonly axis: Axis;
+}
+
+const bestOf = (room: Room, options: readonly DrawnIn[], least: Vec3): Box | null => {
+  const fitted = room.opening.content.kind === 'fitted';
+  const loses = ({ axis }: DrawnIn): number => (fitted && axis === ACROSS ? 1 : 0);
+  const [best] = options.toSorted(
+    (a, b) => short(a.box, least) - short(b.box, least) || loses(a) - loses(b) || volume(b.box) - volume(a.box),
+  );
+  return best?.box ?? null;
+};
+
+const within = (room: Room, box: Box): Room =>
+  box === room.box ? room : { ...room, box, walls: { ...wallsOf(room, box), front: room.walls.front } };
+
 /**
  * The largest box of a room that keeps clear of the chamfers: drawn in from each plane along whichever of its two axes
  * still holds the least size that the content needs. Where both do, a fitting keeps the walls beside it, which hold
  * most of them, and a plain room is as large as it can be.
  */
 export const clearRoom = (room: Room, planes: readonly HalfSpace[], least: Vec3): Room => {
-  const fitted = room.opening.content.kind === 'fitted';
   const box = planes.reduce((left, half) => {
     if (beyondPlane(half, furthest(left, half.normal)) <= ROUNDING_MM) return left;
     const options = AXES.filter((axis) => Math.abs(half.normal[axis]) > ROUNDING_MM).map((axis) => ({
       box: drawnIn(left, half, axis),
-      loses: fitted && axis === ACROSS ? 1 : 0,
+      axis,
     }));
-    const [best] = options.sort(
-      (a, b) => short(a.box, least) - short(b.box, least) || a.loses - b.loses || volume(b.box) - volume(a.box),
-    );
-    return best?.box ?? left;
+    return bestOf(room, options, least) ?? left;
   }, room.box);
-  return box === room.box ? room : { ...room, box, walls: { ...wallsOf(room, box), front: room.walls.front } };
+  return within(room, box);
+};
+
+/**
+ * The largest box of a room that keeps clear of a wheelhouse and its lining, in the same way: beside it, above it or
+ * before it, never behind it, where no hand reaches. A room that lies wholly in it keeps nothing.
+ */
+export const clearOfWheel = (room: Room, taken: Box, least: Vec3): Room => {
+  if (!common(room.box, taken)) return room;
+  const options = AXES.flatMap((axis) => [
+    { box: withSpan(room.box, axis, room.box.min[axis], taken.min[axis]), axis },
+    ...(axis === DEEP ? [] : [{ box: withSpan(room.box, axis, taken.max[axis], room.box.max[axis]), axis }]),
+  ]).filter(({ box }) => hasVolume(box));
+  const nothing = withSpan(room.box, UP, room.box.max[UP], room.box.max[UP]);
+  return within(room, bestOf(room, options, least) ?? nothing);
 };

@@ -3,7 +3,9 @@ import { boxShape, clippedShape, type HalfSpace } from '../bodies/index.ts';
 import { AXES } from './axes.ts';
 import { type Board, boardPose, boardSize } from './board.ts';
 import type { ChamferCut } from './chamfers.ts';
+import { notchesInPanel } from './notch-board.ts';
 import type { Bevel } from './parts.ts';
+import { ringAround } from './ring-around.ts';
 
 /**
  * A board cut by planes: its box is drawn in to the longest points of what is left. Null where nothing is left; the
@@ -60,27 +62,28 @@ const cutRing = (ring: Polygon, { normal, offset }: HalfSpace): Polygon =>
     return [...kept, [point[0] + (next[0] - point[0]) * share, point[1] + (next[1] - point[1]) * share] as const];
   });
 
-/** The shape that the planes give a board: a ring with square edges, and bevelled edges. */
+/** The shape that planes and notches give a board: a ring with square edges, and bevelled edges. */
 export const clippedOutline = (
   board: Board,
-): { readonly outline: Polygon | null; readonly bevels: readonly Bevel[] } => {
+): { readonly outline: Polygon | null; readonly bevels: readonly Bevel[]; readonly inOnePiece: boolean } => {
   const [length, width, thickness] = boardSize(board);
   const halves = clipsInPanel(board);
   const straight = halves.filter(square);
-  const full: Polygon = [
-    [0, 0],
-    [length, 0],
-    [length, width],
-    [0, width],
-  ];
+  const notches = notchesInPanel(board);
+  const ring = ringAround(length, width, notches);
+  const plain = straight.length === 0 && (notches.length === 0 || ring === null);
   return {
-    outline: straight.length === 0 ? null : straight.reduce(cutRing, full),
+    outline: plain ? null : straight.reduce(cutRing, ring ?? ringAround(length, width, []) ?? []),
     bevels: halves.filter((half) => !square(half)).map((half) => bevelOf(half, thickness)),
+    inOnePiece: ring !== null,
   };
 };
 
-/** True where a round about a point of a board keeps clear of every plane that cuts it. */
+/** True where a round about a point of a board keeps clear of every plane and every notch that cuts it. */
 export const keepsInside = (board: Board, at: Vec3, radius: number): boolean =>
   (board.clips ?? []).every(
     ({ normal, offset }) => AXES.reduce<number>((sum, axis) => sum + normal[axis] * at[axis], 0) <= offset - radius,
+  ) &&
+  (board.notches ?? []).every(({ min, max }) =>
+    AXES.some((axis) => axis !== board.face.axis && (at[axis] + radius <= min[axis] || at[axis] - radius >= max[axis])),
   );

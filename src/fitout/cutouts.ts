@@ -4,7 +4,7 @@ import type { CutoutOutline, FitProblem, PanelCut } from './parts.ts';
 import type { FaceRect } from './pieces-around.ts';
 import { cutoutArea } from './plate-panel.ts';
 import { badJoint } from './problem.ts';
-import type { Recess, Through } from './recesses.ts';
+import type { Through } from './recesses.ts';
 
 /** What is cut right through one board. */
 export interface BoardCutouts {
@@ -33,7 +33,7 @@ const within = ({ from, to }: FaceRect, [length, width]: readonly [number, numbe
  * The cut-outs wished for in a board, in panel coordinates. One that does not keep inside the board is not cut; one
  * that meets what is housed there, or another cut-out, is cut and said.
  */
-export const cutoutsIn = (board: Board, wishes: readonly CutoutWish[], recesses: readonly Recess[]): BoardCutouts => {
+export const cutoutsIn = (board: Board, wishes: readonly CutoutWish[], taken: readonly FaceRect[]): BoardCutouts => {
   const size = boardSize(board);
   const asked = wishes
     .filter((wish) => wish.board === board.id)
@@ -52,7 +52,7 @@ export const cutoutsIn = (board: Board, wishes: readonly CutoutWish[], recesses:
       ...made
         .filter(
           ({ wish, rect }) =>
-            recesses.some((recess) => overlap(rect, recess)) ||
+            taken.some((other) => overlap(rect, other)) ||
             made.some((other) => other.wish !== wish && overlap(rect, other.rect)),
         )
         .map(({ wish }) => told(wish, 'meets what is cut or housed in')),

@@ -7,29 +7,33 @@ import type { CarcassContext } from './context.ts';
 import { type BoardCutouts, cutoutsIn } from './cutouts.ts';
 import { servesBothHands } from './hand.ts';
 import { sheetMassKg, sheetSigmaShare } from './masses.ts';
+import { notchesInPanel } from './notch-board.ts';
 import type { Body, FitProblem, MassItem, Panel, PanelCut, PartId } from './parts.ts';
 import { piecesAround } from './pieces-around.ts';
 import { badJoint, mmWords } from './problem.ts';
-import { type NetSolid, netSolid, recessesOf } from './recesses.ts';
+import { type NetSolid, netSolid, recessesOf, type Through } from './recesses.ts';
 import type { AssemblyBoards, FittingParts } from './solved.ts';
 
 interface Made {
   readonly panel: Panel;
   readonly net: NetSolid;
   readonly cutouts: BoardCutouts;
+  /** What is cut right out of it, inside or from an edge. */
+  readonly through: readonly Through[];
+  readonly inOnePiece: boolean;
 }
 
 /** What is wished for in the boards of a carcass. */
 type Wishes = Pick<FittingParts, 'holes' | 'cutouts'>;
 
 /** The body of a panel; one that is cut right through is several, around the rectangles that its cut-outs touch. */
-const panelBodies = ({ panel, cutouts }: Made, board: Board): readonly Body[] => {
+const panelBodies = ({ panel, through }: Made, board: Board): readonly Body[] => {
   const { id, origin, carcass, name, mover, thickness } = panel;
   const common = { origin, carcass, kind: 'panel', name, mover } as const;
   const boxes =
-    cutouts.through.length === 0
+    through.length === 0
       ? [board.box]
-      : piecesAround(panel.length, panel.width, cutouts.through).map(({ from, to }) =>
+      : piecesAround(panel.length, panel.width, through).map(({ from, to }) =>
           inCarcass(board, { min: [...from, 0], max: [...to, thickness] }),
         );
   return boxes
@@ -58,11 +62,13 @@ const madePanel = (
 ): Made => {
   const [length, width, thickness] = boardSize(board);
   const recesses = recessesOf(boards, index);
-  const cutouts = cutoutsIn(board, wishes.cutouts, recesses);
+  const notches = notchesInPanel(board);
+  const cutouts = cutoutsIn(board, wishes.cutouts, [...recesses, ...notches]);
+  const through = [...cutouts.through, ...notches.map((notch) => ({ ...notch, leftAreaMm2: 0 }))];
   const cuts = [...recesses, ...holesIn(board, wishes.holes), ...cutouts.cuts];
   const bands = boardBands(board);
-  const net = netSolid([length, width, thickness], recesses, cutouts.through, clipsInPanel(board));
-  const { outline, bevels } = clippedOutline(board);
+  const net = netSolid([length, width, thickness], recesses, through, clipsInPanel(board));
+  const { outline, bevels, inOnePiece } = clippedOutline(board);
   const plain = outline === null && bevels.length === 0;
   const panel: Panel = {
     id: board.id,
@@ -85,7 +91,7 @@ const madePanel = (
     volumeMm3: net.volumeMm3,
     massKg: sheetMassKg(net.volumeMm3, board.material),
   };
-  return { panel, net, cutouts };
+  return { panel, net, cutouts, through, inOnePiece };
 };
 
 /** Dados and grooves must leave the least web of the house rules; end rabbets are judged by their share elsewhere. */
@@ -121,6 +127,10 @@ export const panelsOf = (
         mover,
       }),
     ),
-    problems: made.flatMap(({ board, made: each }) => [...thinWeb(board, each, web), ...each.cutouts.problems]),
+    problems: made.flatMap(({ board, made: each }) => [
+      ...thinWeb(board, each, web),
+      ...each.cutouts.problems,
+      ...(each.inOnePiece ? [] : [badJoint(board.origin, [`${board.name} would be cut into pieces`])]),
+    ]),
   };
 };

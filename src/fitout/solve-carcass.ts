@@ -20,6 +20,7 @@ import { solveRooms } from './solve-rooms.ts';
 import { type AssemblyBoards, type FittingParts, NO_PARTS, type Room, together } from './solved.ts';
 import { standBoards } from './stand.ts';
 import { stockOf } from './stock.ts';
+import { anchorsInWheels, notchedFor, wheelLinings } from './wheelhouses.ts';
 
 /** Everything that decides how one carcass comes out. */
 export interface CarcassOrder {
@@ -86,25 +87,37 @@ const solveInside = (context: CarcassContext): Inside => {
   const shell = carcassShell(context);
   const stock = stockOf(catalog, carcass.material, carcass.id);
   const root = rootRoom(context, shell);
-  const planes = shell.chamfers.map(({ inner }) => inner);
-  const rooms = root ? solveRooms(root, context, planes) : { ...NO_PARTS, openings: [] };
+  const inTheWay = {
+    planes: shell.chamfers.map(({ inner }) => inner),
+    boxes: shell.wheels.map(({ taken }) => taken),
+  };
+  const rooms = root ? solveRooms(root, context, inTheWay) : { ...NO_PARTS, openings: [] };
   const stand = standBoards(context);
+  const lining = root ? wheelLinings(shell.wheels, root.box, context) : { assemblies: [], parts: NO_PARTS };
   const anchors = anchorParts(context, [...shell.boards, ...stand.boards]);
   const chases = chasesOf(context, shell.boards);
   const chamfers = chamferPanels(shell.chamfers, shell.outside, context);
   const wishes = together([rooms, anchors, chases]);
   const shellBoards: AssemblyBoards = { assembly: carcass.id, mover: null, boards: shell.boards };
-  const under: AssemblyBoards = { assembly: `${carcass.id}/stand`, mover: null, boards: stand.boards };
+  const under: AssemblyBoards = {
+    assembly: `${carcass.id}/stand`,
+    mover: null,
+    boards: stand.boards.map((board) => notchedFor(shell.wheels, board)),
+  };
   const dividers = clipDividers(rooms.assemblies, shell, context);
-  const made = assembled([shellBoards, ...dividers.assemblies, ...(stand.boards.length > 0 ? [under] : [])]).map(
-    (assembly) => ({ assembly, ...panelsOf(assembly, wishes, context) }),
-  );
+  const made = assembled([
+    shellBoards,
+    ...dividers.assemblies,
+    ...lining.assemblies,
+    ...(stand.boards.length > 0 ? [under] : []),
+  ]).map((assembly) => ({ assembly, ...panelsOf(assembly, wishes, context) }));
   const problems = [
     ...stock.problems,
     ...shell.problems,
     ...stand.problems,
     ...dividers.problems,
     ...noInside(carcass, shell),
+    ...anchorsInWheels(context, anchors.anchors, shell.wheels),
   ];
   const parts = together([
     { problems },
@@ -112,6 +125,7 @@ const solveInside = (context: CarcassContext): Inside => {
     anchors,
     chases,
     chamfers,
+    lining.parts,
     ...made,
     ...made.map((each) => allowancesOf(context, each)),
   ]);

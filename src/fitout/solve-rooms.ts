@@ -1,7 +1,7 @@
-import { boxSize, ROUNDING_MM, shift, type Vec3 } from '../base/index.ts';
+import { type Box, boxSize, ROUNDING_MM, shift, type Vec3 } from '../base/index.ts';
 import type { HalfSpace } from '../bodies/index.ts';
 import { AXES, type Axis, withAxis } from './axes.ts';
-import { clearRoom } from './clear-room.ts';
+import { clearOfWheel, clearRoom } from './clear-room.ts';
 import type { CarcassContext } from './context.ts';
 import { divide } from './divide.ts';
 import { solverOf } from './fittings/index.ts';
@@ -58,24 +58,34 @@ const solveRoom = (room: Room, context: CarcassContext): FittingParts => {
   return content.kind === 'divided' ? divide(room, content, context) : solveFitted(room, context);
 };
 
-/** A room that no board parts any further, clear of the chamfers. What a mover holds is clear as the mover is. */
-const leafRoom = (room: Room, planes: readonly HalfSpace[], context: CarcassContext): Room => {
+/** What stands in the way of the rooms of a carcass: its chamfers as planes, and its wheelhouses as boxes. */
+export interface InTheWay {
+  readonly planes: readonly HalfSpace[];
+  readonly boxes: readonly Box[];
+}
+
+/** A room that no board parts any further, clear of the corners. What a mover holds is clear as the mover is. */
+const leafRoom = (room: Room, { planes, boxes }: InTheWay, context: CarcassContext): Room => {
   const { content } = room.opening;
-  if (planes.length === 0 || room.mover !== null || content.kind === 'divided') return room;
+  if (planes.length + boxes.length === 0 || room.mover !== null || content.kind === 'divided') return room;
   const least: Vec3 =
     content.kind === 'fitted'
       ? solverOf(content.fitting).leastRoom(content.fitting, { opening: room.opening, counting: 'built' }, context)
       : [0, 0, 0];
-  return clearRoom(room, planes, least);
+  return boxes.reduce((left, box) => clearOfWheel(left, box, least), clearRoom(room, planes, least));
 };
 
 /** A room and everything inside it, worked off a list so that no depth of nesting is too deep. */
-export const solveRooms = (root: Room, context: CarcassContext, planes: readonly HalfSpace[] = []): SolvedRooms => {
+export const solveRooms = (
+  root: Room,
+  context: CarcassContext,
+  inTheWay: InTheWay = { planes: [], boxes: [] },
+): SolvedRooms => {
   const openings: SolvedOpening[] = [];
   const solved: FittingParts[] = [];
   const waiting: Room[] = [root];
   for (let next = waiting.pop(); next; next = waiting.pop()) {
-    const room = leafRoom(next, planes, context);
+    const room = leafRoom(next, inTheWay, context);
     openings.push({
       id: room.opening.id,
       carcass: context.carcass.id,

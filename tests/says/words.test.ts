@@ -197,6 +197,7 @@ describe('nameOfPart', () => {
           edgeBand: null,
           chamfers: [],
           chases: [],
+          wheelhouses: [],
           stand: { kind: 'none' },
           anchors: [],
           opening: divided(

@@ -27,6 +27,7 @@ export const freshCarcass = (design: Design): Carcass => {
     anchors: freshAnchors(newId),
     chamfers: [],
     chases: [],
+    wheelhouses: [],
     stand: { kind: 'none' },
     opening: { id: newId('opening'), name: '', content: { kind: 'empty' } },
   };
@@ -75,6 +76,7 @@ export const duplicateCarcass = (design: Design, id: NodeId): { readonly design:
     anchors: carcass.anchors.map((anchor) => ({ ...anchor, id: newId('anchor') })),
     chamfers: carcass.chamfers.map((chamfer) => ({ ...chamfer, id: newId('chamfer') })),
     chases: carcass.chases.map((chase) => ({ ...chase, id: newId('chase') })),
+    wheelhouses: carcass.wheelhouses.map((own) => ({ ...own, id: newId('wheelhouse') })),
     opening: copyOpening(design, carcass.opening),
   };
   return { design: addCarcass(design, copy), id: copyId };

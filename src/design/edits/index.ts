@@ -5,4 +5,5 @@ export * from './openings.ts';
 export * from './readings.ts';
 export * from './review.ts';
 export * from './stations.ts';
+export * from './structure.ts';
 export * from './survey.ts';

@@ -46,6 +46,14 @@ const openingAt = (design: Design, path: readonly PropertyKey[]): Opening | null
   return id ? (findOpening(design, id)?.opening ?? null) : null;
 };
 
+/** What a carcass has that is no opening: its anchors, the corners cut off, and the holes through it. */
+const piecesOf = ({ anchors, chamfers, chases, wheelhouses }: Carcass): readonly { readonly id: NodeId }[] => [
+  ...anchors,
+  ...chamfers,
+  ...chases,
+  ...wheelhouses,
+];
+
 /** What a selection means for this sheet; `shown` is the carcass of the face map. */
 export const chosenOf = (
   design: Design,
@@ -58,7 +66,7 @@ export const chosenOf = (
   const node = last === undefined ? null : nodeBehind(design, fitOut, last);
   const opening = node ? openingAround(design, node) : null;
   const holder = opening && findOpening(design, opening.id)?.carcass;
-  const direct = carcasses.find(({ id, anchors }) => id === node || anchors.some((anchor) => anchor.id === node));
+  const direct = carcasses.find((each) => each.id === node || piecesOf(each).some(({ id }) => id === node));
   const carcass = direct ?? holder ?? carcasses.find((one) => one.id === shown) ?? carcasses[0] ?? null;
   const gear = design.gear.find((item) => item.id === node) ?? null;
   const isDevice = node !== null && !gear && !direct && opening !== null && opening.id !== node;

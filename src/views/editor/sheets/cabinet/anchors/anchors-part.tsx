@@ -12,6 +12,7 @@ import {
 import { Button } from '../../../parts/index.ts';
 import { useEditor } from '../../../state/use-editor.ts';
 import sheet from '../../sheet.module.css';
+import { PieceCard } from '../piece-card.tsx';
 import { useCabinet } from '../use-cabinet.ts';
 import { AnchorFields } from './anchor-fields.tsx';
 import { AnchorPlan } from './anchor-plan.tsx';
@@ -26,40 +27,20 @@ interface AnchorLineProps {
 }
 
 const AnchorLine = ({ carcass, anchor, index, use }: AnchorLineProps) => {
-  const { editor, selection } = useCabinet();
-  const { edit, select } = editor.getState();
-  const open = selection.includes(anchor.id);
-  const words = anchorWords(anchor, index);
+  const { edit } = useCabinet().editor.getState();
   return (
-    <li className={sheet.card} data-selected={open}>
-      <div className={sheet.head}>
-        <button
-          type="button"
-          className={sheet.pick}
-          aria-expanded={open}
-          onClick={() => select(open ? [carcass.id] : [carcass.id, anchor.id])}
-        >
-          {words}
-        </button>
-        <span className={sheet.soft}>{useWords(use)}</span>
-        <span className={sheet.push}>
-          <Button
-            look="quiet"
-            small
-            aria-label={`Remove ${words}`}
-            onClick={() => edit('remove an anchor', (now) => removeAnchor(now, carcass.id, anchor.id))}
-          >
-            Remove
-          </Button>
-        </span>
-      </div>
-      {open ? (
-        <AnchorFields
-          anchor={anchor}
-          onChange={(next) => edit('change an anchor', (now) => changeAnchor(now, carcass.id, next))}
-        />
-      ) : null}
-    </li>
+    <PieceCard
+      carcass={carcass}
+      id={anchor.id}
+      words={anchorWords(anchor, index)}
+      about={useWords(use)}
+      onRemove={() => edit('remove an anchor', (now) => removeAnchor(now, carcass.id, anchor.id))}
+    >
+      <AnchorFields
+        anchor={anchor}
+        onChange={(next) => edit('change an anchor', (now) => changeAnchor(now, carcass.id, next))}
+      />
+    </PieceCard>
   );
 };
 

@@ -8,6 +8,7 @@ import { PlaceFields } from './place-fields.tsx';
 import styles from './settings.module.css';
 
 /** Fetched when a carcass is first chosen. */
+const StructurePart = lazy(async () => ({ default: (await import('../structure/structure-part.tsx')).StructurePart }));
 const AnchorsPart = lazy(async () => ({ default: (await import('../anchors/anchors-part.tsx')).AnchorsPart }));
 
 const FACINGS: readonly { readonly value: Carcass['facing']; readonly label: string }[] = [
@@ -115,8 +116,10 @@ export const CarcassSettings = ({ carcass }: { readonly carcass: Carcass }) => {
       </div>
       <h3 className={styles.subhead}>Where it stands</h3>
       <PlaceFields carcass={carcass} onChange={setPlace} />
-      <h3 className={styles.subhead}>What holds it down</h3>
       <Suspense fallback={null}>
+        <h3 className={styles.subhead}>What it stands on, corners and holes</h3>
+        <StructurePart carcass={carcass} />
+        <h3 className={styles.subhead}>What holds it down</h3>
         <AnchorsPart carcass={carcass} />
       </Suspense>
     </>
