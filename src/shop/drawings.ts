@@ -9,7 +9,7 @@ import { faceView } from './drawing/face-view.ts';
 import { type GeneralViewName, generalView } from './drawing/general-view.ts';
 import { type PartWords, panelDrawing } from './drawing/panel-drawing.ts';
 import { type MarkedPart, type Marks, markParts } from './marks.ts';
-import { titleOnPaper } from './title-on-paper.ts';
+import { type TitleWords, titleWords } from './title-words.ts';
 
 export interface DrawingsInput {
   readonly design: Design;
@@ -35,8 +35,8 @@ export interface Drawings {
 const GENERAL: readonly GeneralViewName[] = ['plan', 'side'];
 const faceName = ({ id }: SolvedCarcass): string => `face-${id}`;
 
-const wordsOf = (row: CutListRow, designTitle: string, { rules }: DrawingsInput): PartWords => ({
-  designTitle,
+const wordsOf = (row: CutListRow, title: TitleWords, { rules }: DrawingsInput): PartWords => ({
+  ...title,
   name: row.name,
   where: row.where,
   materialName: row.materialName,
@@ -55,8 +55,8 @@ export const createDrawings = (input: DrawingsInput): Drawings => {
   const rowOf = new Map(rows.map((row) => [row.mark, row]));
   const partOf = new Map<string, MarkedPart>(marks.parts.map((part) => [part.mark, part]));
   const faceOf = new Map(fitout.carcasses.map((carcass) => [faceName(carcass), carcass]));
-  const title = titleOnPaper(design);
-  const common = { fitout, marks, designTitle: title, customer: design.customer, units: design.units };
+  const title = titleWords(design);
+  const common = { fitout, marks, ...title, units: design.units };
   return {
     marks,
     rows,

@@ -5,8 +5,10 @@ export * from './csv.ts';
 export * from './cut-list.ts';
 export * from './cut-list-csv.ts';
 export * from './cut-rows.ts';
+export { type DesignFiguresInput, designFigures } from './design-figures.ts';
 export * from './drawing/index.ts';
 export * from './drawings.ts';
+export { CARDS, compartmentLabelPages, crewCardPages, gearMapPages } from './gear-map/index.ts';
 export * from './hardware-list.ts';
 export * from './inspection-sheet.ts';
 export {
@@ -38,4 +40,5 @@ export * from './release.ts';
 export * from './review-copy/index.ts';
 export * from './sheet-jobs.ts';
 export * from './sheet-layouts.ts';
+export { type SignOff, signOffOf } from './sign-off.ts';
 export * from './solids/index.ts';

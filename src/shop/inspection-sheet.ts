@@ -2,21 +2,12 @@ import { formatMass, type LengthUnits } from '../base/index.ts';
 import type { Design } from '../design/index.ts';
 import type { FitOut } from '../fitout/index.ts';
 import type { Finding, Inspection, LoadingCaseResult, OpeningOrder, Severity } from '../inspection/index.ts';
-import { type CutAgain, revisionStamp } from '../revision/index.ts';
-import {
-  CAUTIONS,
-  nameOfPart,
-  sayAmount,
-  sayCase,
-  sayCutWarning,
-  sayFinding,
-  sayHash,
-  sayRule,
-  sayStamp,
-} from '../says/index.ts';
+import type { CutAgain } from '../revision/index.ts';
+import { CAUTIONS, nameOfPart, sayAmount, sayCase, sayCutWarning, sayFinding, sayRule } from '../says/index.ts';
 import type { Marks } from './marks.ts';
 import { orderLines } from './order-lines.ts';
 import { NOT_RELEASED, releaseLines } from './release.ts';
+import { signOffOf } from './sign-off.ts';
 
 export interface InspectionSheetInput {
   readonly design: Design;
@@ -101,18 +92,13 @@ const caseLines = (load: LoadingCaseResult, units: LengthUnits): readonly string
   `      left to the rating: front ${margin(load.margins.frontKg, units)}, rear ${margin(load.margins.rearKg, units)}, gross ${margin(load.margins.grossKg, units)}`,
 ];
 
-/** Letter, hash, who approved exactly this design, and what sheets already cut no longer fit; nothing before letter A. */
+/** The record of letters and signatures, and what sheets already cut no longer fit; nothing before letter A. */
 const revisionLines = ({ design, cutAgain }: InspectionSheetInput): readonly string[] => {
-  const newest = design.revisions.at(-1);
-  if (!newest) return [];
-  const stamp = revisionStamp(design);
-  const day = (on: string): string => (on === '' ? '' : ` on ${on}`);
+  if (design.revisions.length === 0) return [];
   const warning = cutAgain ? sayCutWarning(cutAgain.letter, cutAgain.panels) : '';
   return [
-    '',
-    `Revision: ${sayStamp(stamp)}; hash ${sayHash(stamp.sha256)}`,
-    ...wrapped(`${newest.letter} released by ${newest.who}${day(newest.on)}: ${newest.why}`, LATER, LATER),
-    ...stamp.approvals.flatMap(({ who, on }) => wrapped(`approved by ${who}${day(on)}`, LATER, LATER)),
+    ...heading('Revisions'),
+    ...signOffOf(design).record.flatMap((line) => wrapped(line, '', LATER)),
     ...(warning === '' ? [] : wrapped(warning, 'CAUTION: ', LATER)),
   ];
 };

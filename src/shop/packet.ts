@@ -15,7 +15,7 @@ import type { PdfWriter } from './paper/index.ts';
 import { releaseLines } from './release.ts';
 import { sheetJobs } from './sheet-jobs.ts';
 import { layoutSheets, type SheetLayouts, STANDARD_BUDGET } from './sheet-layouts.ts';
-import { titleOnPaper } from './title-on-paper.ts';
+import { titleLine, titleWords } from './title-words.ts';
 
 /** One file of the packet. Text is UTF-8; bytes are for formats that are not text. */
 export type PacketFile = {
@@ -68,7 +68,7 @@ const bookFiles = (drawings: Drawings, layouts: SheetLayouts, input: PacketInput
   const { toPdf } = input;
   if (toPdf === undefined) return [];
   const drawn = (names: readonly string[]): readonly Drawing[] => names.flatMap((name) => drawings.draw(name) ?? []);
-  const subject = titleOnPaper(input.design);
+  const subject = titleLine(input.design);
   const books = [
     { path: 'views.pdf', about: 'all views to print', pages: drawn(drawings.views) },
     {
@@ -94,16 +94,15 @@ const routerFiles = ({ marks }: Drawings, { design }: PacketInput): readonly Pac
 
 /** Where the weight stands, once enough of the vehicle is known to draw it. */
 const balanceFiles = ({ design, fitout, inspection }: PacketInput): readonly PacketFile[] => {
-  const { title: designTitle, customer, units, vehicle } = design;
+  const { units, vehicle } = design;
   const nameCase = nameOfPart(design, fitout);
-  const drawn = balanceView({ designTitle, customer, units, vehicle, cases: inspection.cases, nameCase });
+  const drawn = balanceView({ ...titleWords(design), units, vehicle, cases: inspection.cases, nameCase });
   return drawn ? sheetFiles('balance', [drawn], 'views', 'view') : [];
 };
 
 const drawnLayouts = (layouts: SheetLayouts, { design }: PacketInput): ReturnType<typeof layoutDrawings> =>
   layoutDrawings(layouts, {
-    designTitle: titleOnPaper(design),
-    customer: design.customer,
+    ...titleWords(design),
     units: design.units,
   });
 

@@ -107,7 +107,7 @@ describe('data in a page', () => {
     '</script><script>alert(1)</script>',
     '<!--<script>',
     ']]>',
-    '"\'`${1}$&$1',
+    `"'\`$\{1}$&$1`,
     '\u202Etxet desrever\u202C',
     '\u2028\u2029',
     '&lt;b&gt;',

@@ -10,6 +10,8 @@ import { dimension, viewSheet } from './view-sheet.ts';
 export interface BalanceViewInput {
   readonly designTitle: string;
   readonly customer: string;
+  /** Letter, hash and who approved it. */
+  readonly signed: string;
   readonly units: LengthUnits;
   readonly vehicle: Vehicle;
   readonly cases: readonly LoadingCaseResult[];
@@ -48,6 +50,7 @@ export const balanceView = (input: BalanceViewInput): Drawing | null => {
   const words = {
     designTitle: input.designTitle,
     customer: input.customer,
+    signed: input.signed,
     view: 'balance',
     seen: high ? 'from above, and from the right below it; forward to the right' : 'from above, forward to the right',
     mark: 'balance',

@@ -59,6 +59,8 @@ export interface FaceViewInput {
   readonly marks: Marks;
   readonly designTitle: string;
   readonly customer: string;
+  /** Letter, hash and who approved it. */
+  readonly signed: string;
   readonly units: LengthUnits;
 }
 
@@ -72,6 +74,7 @@ export const faceView = (input: FaceViewInput): Drawing => {
   const words = {
     designTitle: input.designTitle,
     customer: input.customer,
+    signed: input.signed,
     view: `face of ${carcass.name === '' ? carcass.id : carcass.name}`,
     seen: 'from before the open face, all closed',
     mark: marks.letterOf.get(carcass.id) ?? '',

@@ -40,6 +40,8 @@ export interface GeneralViewInput {
   readonly marks: Marks;
   readonly designTitle: string;
   readonly customer: string;
+  /** Letter, hash and who approved it. */
+  readonly signed: string;
   readonly units: LengthUnits;
 }
 
@@ -133,6 +135,7 @@ export const generalView = (name: GeneralViewName, input: GeneralViewInput): Dra
   const words = {
     designTitle: input.designTitle,
     customer: input.customer,
+    signed: input.signed,
     view: name,
     seen: sight.seen,
     mark: name,

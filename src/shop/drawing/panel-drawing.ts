@@ -25,6 +25,8 @@ import { type Area, areaSize, type Cell, reductionFor, type Sheet, sheetFor, she
 /** What the title block says of a part beside what the panel itself holds. */
 export interface PartWords {
   readonly designTitle: string;
+  /** Letter, hash and who approved it. */
+  readonly signed: string;
   readonly name: string;
   readonly where: string;
   readonly materialName: string;
@@ -66,9 +68,10 @@ const titleRows = (
   const tolerance = `± ${formatMillimetres(words.cutToleranceMm, 2)} cut, ± ${formatMillimetres(words.boreToleranceMm, 2)} bored, mm`;
   return [
     [
-      cell('design', 6, words.designTitle),
-      cell('part', 5, words.name),
-      cell('goes in', 6, words.where),
+      cell('design', 4.4, words.designTitle),
+      cell('revision', 4.6, words.signed),
+      cell('part', 4, words.name),
+      cell('goes in', 4.6, words.where),
       cell('quantity', 1.6, String(panels.length)),
       cell('hand', 1.6, panel.hand ?? 'either'),
     ],

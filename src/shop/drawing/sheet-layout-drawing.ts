@@ -13,6 +13,8 @@ import type { TableColumn } from './table.ts';
 export interface LayoutWords {
   readonly designTitle: string;
   readonly customer: string;
+  /** Letter, hash and who approved it. */
+  readonly signed: string;
   readonly units: LengthUnits;
 }
 
@@ -146,11 +148,11 @@ const cell = (caption: string, share: number, value: string): Cell => ({ caption
 const titleRows = (
   laid: BoardLayout,
   sheet: LaidSheet,
-  { designTitle, customer, units }: LayoutWords,
+  { designTitle, customer, signed, units }: LayoutWords,
   reduction: number,
   together: string,
 ): readonly (readonly Cell[])[] => [
-  [cell('design', 6, designTitle), cell('customer', 5, customer)],
+  [cell('design', 5, designTitle), cell('customer', 3.5, customer), cell('revision', 4.5, signed)],
   [
     cell('material', 5, laid.board.materialName),
     cell('thickness', 2, `${formatMillimetres(laid.board.thickness, 2)} mm`),

@@ -8,6 +8,8 @@ import { type Area, areaSize, reductionFor, sheetFor, sheetShapes } from './shee
 export interface ViewWords {
   readonly designTitle: string;
   readonly customer: string;
+  /** Letter, hash and who approved it. */
+  readonly signed: string;
   readonly view: string;
   readonly seen: string;
   readonly mark: string;
@@ -47,7 +49,11 @@ export const viewSheet = (
     mark: words.mark,
     sheet: 'sheet 1 of 1',
     rows: [
-      [cell('design', 6, words.designTitle), cell('customer', 5, words.customer)],
+      [
+        cell('design', 5, words.designTitle),
+        cell('customer', 3.5, words.customer),
+        cell('revision', 4.5, words.signed),
+      ],
       [cell('view', 6, words.view), cell('seen', 5, words.seen)],
       [
         cell('scale', 2, scaleText(reduction)),

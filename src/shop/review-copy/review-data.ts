@@ -19,6 +19,7 @@ import {
 } from '../../says/index.ts';
 import { type CutListRow, cutList } from '../cut-list.ts';
 import { markParts } from '../marks.ts';
+import { signOffOf } from '../sign-off.ts';
 import { type ReviewScene, reviewScene } from './review-scene.ts';
 
 export const REVIEW_FORMAT = 'hatchwright-review';
@@ -98,6 +99,8 @@ export interface ReviewData {
   readonly units: Design['units'];
   readonly letter: string;
   readonly stamp: string;
+  /** Letter, hash and who approved it, as title blocks have it. */
+  readonly signed: string;
   readonly sha256: string;
   readonly approvals: readonly { readonly who: string; readonly on: string }[];
   readonly scene: ReviewScene;
@@ -205,7 +208,10 @@ const shopOf = ({ fitout, catalog, rules, design }: ReviewInput, names: (id: str
 });
 
 /** What the gear map, the crew card and the labels are printed from. */
-export type GearMapData = Pick<ReviewData, 'title' | 'customer' | 'stamp' | 'carcasses' | 'openings' | 'gear'>;
+export type GearMapData = Pick<
+  ReviewData,
+  'title' | 'customer' | 'units' | 'stamp' | 'signed' | 'carcasses' | 'openings' | 'gear' | 'order'
+>;
 
 /** Where every item of gear lives, and how it comes to hand. */
 export const createGearMap = (input: GearMapInput): GearMapData => {
@@ -214,29 +220,30 @@ export const createGearMap = (input: GearMapInput): GearMapData => {
   return {
     title: design.title,
     customer: design.customer,
+    units: design.units,
     stamp: sayStamp(revisionStamp(design)),
+    signed: signOffOf(design).mark,
     carcasses: fitout.carcasses.map(({ id, size }) => ({ id, name: names(id), size: [size[0], size[2]] })),
     openings: openingsOf(input, names),
     gear: gearOf(input, names),
+    order: input.order.rows.map((row) => sayOrderRow(row, names)),
   };
 };
 
 /** Makes what a review copy shows. The same design gives the same data. */
 export const createReviewData = (input: ReviewInput): ReviewData => {
-  const { design, fitout, catalog, space, inspection, order } = input;
+  const { design, fitout, catalog, space, inspection } = input;
   const names = nameOfPart(design, fitout);
   const stamp = revisionStamp(design);
   return {
     format: REVIEW_FORMAT,
     version: 1,
     ...createGearMap(input),
-    units: design.units,
     // A draft was not released: a reply to it belongs to no letter.
     letter: stamp.draft ? '' : stamp.letter,
     sha256: stamp.sha256,
     approvals: stamp.approvals.map(({ who, on }) => ({ who, on })),
     scene: reviewScene(design, fitout, catalog, space),
-    order: order.rows.map((row) => sayOrderRow(row, names)),
     loads: inspection.cases.map((load) => loadOf(load, design.units)),
     findings: inspection.findings
       .filter(({ severity }) => severity !== 'note')

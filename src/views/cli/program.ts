@@ -108,7 +108,10 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
     );
   withLayout(program, done);
   verb('draw', 'one dimensioned view, or the drawing of one part')
-    .requiredOption('--view <name>', 'face-<carcass>, plan, side, or the mark of a part')
+    .requiredOption(
+      '--view <name>',
+      'face-<carcass>, plan, side, gear-map, crew-card, compartment-labels, or the mark of a part',
+    )
     .requiredOption('--to <file>', 'the file to write: .svg or .pdf')
     .action(async (path: string, said: Said & { readonly view: string; readonly to: string }) =>
       done(await (await later.draw())(path, said.view, said.to), said),

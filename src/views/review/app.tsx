@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import type { ReviewData } from '../../shop/index.ts';
-import { GearMap } from '../gear-map.tsx';
+import { gearMapPages, type ReviewData } from '../../shop/index.ts';
+import { PaperPages } from '../paper-pages.tsx';
 import { keepDraft, keptDraft } from './keep-draft.ts';
 import { FindPanel } from './panels/find-panel.tsx';
 import { CautionsPanel, OrderPanel, QuestionsPanel, ShopPanel, WeightPanel } from './panels/plain-panels.tsx';
@@ -99,6 +99,7 @@ const Panel = () => {
 
 /** The whole copy: picture and panel on screen, the gear map on paper. */
 export const App = ({ data }: { readonly data: ReviewData }) => {
+  const [pages] = useState(() => gearMapPages(data));
   const [store] = useState(() => createReview(data, keptDraft(data), (draft) => keepDraft(data, draft)));
   return (
     <ReviewContext value={store}>
@@ -113,7 +114,7 @@ export const App = ({ data }: { readonly data: ReviewData }) => {
           </section>
         </main>
       </div>
-      <GearMap data={data} />
+      <PaperPages pages={pages} />
     </ReviewContext>
   );
 };

@@ -13,6 +13,7 @@ import { areaOn } from './areas.ts';
 
 const words: PartWords = {
   designTitle: 'Brook Hollow support car',
+  signed: 'draft',
   name: 'side',
   where: 'Main cabinet',
   materialName: 'Birch plywood 18 mm',

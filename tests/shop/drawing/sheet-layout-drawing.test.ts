@@ -10,7 +10,7 @@ import {
 } from '../../../src/shop/index.ts';
 import { catalog, fitOutOf, panel, rules, twoColumns } from '../fixture.ts';
 
-const WORDS = { designTitle: 'Brook Hollow support car', customer: '', units: 'mm' } as const;
+const WORDS = { designTitle: 'Brook Hollow support car', customer: '', signed: 'draft', units: 'mm' } as const;
 
 const boardOf = (fitout = twoColumns()): BoardLayout => {
   const rows = cutList({ fitout, marks: markParts(fitout), catalog, rules });

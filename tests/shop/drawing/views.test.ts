@@ -110,7 +110,15 @@ describe('opening chains', () => {
 describe('views', () => {
   const fitout = twoColumns();
   const marks = markParts(fitout);
-  const common = { fitout, marks, designTitle: 'Brook Hollow', customer: '', units: 'mm' as const, space: null };
+  const common = {
+    fitout,
+    marks,
+    designTitle: 'Brook Hollow',
+    customer: '',
+    signed: 'draft',
+    units: 'mm' as const,
+    space: null,
+  };
   const [carcass] = fitout.carcasses;
   if (!carcass) throw new Error('no carcass');
 

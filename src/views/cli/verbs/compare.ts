@@ -1,19 +1,11 @@
 import type { Design } from '../../../design/index.ts';
 import type { FitOut } from '../../../fitout/index.ts';
-import type { Flow } from '../../../flow.ts';
-import { changedPanels, compareDesigns, compareFigures, type Figure, figuresOf } from '../../../revision/index.ts';
+import { changedPanels, compareDesigns, compareFigures, type Figure } from '../../../revision/index.ts';
 import { nameOfPart, sayChange, sayFigureChange } from '../../../says/index.ts';
-import { cutList, layoutSheets, markParts, STANDARD_BUDGET, sheetJobs } from '../../../shop/index.ts';
+import { designFigures } from '../../../shop/index.ts';
 import { openFlow } from '../open-flow.ts';
 import type { Outcome } from '../outcome.ts';
 import { readLetter } from '../read-letter.ts';
-
-const sheetsOf = (design: Design, fitout: FitOut, flow: Flow): number => {
-  const [catalog, rules] = [flow.catalog, flow.rules(design)];
-  const rows = cutList({ fitout, marks: markParts(fitout), catalog, rules, names: nameOfPart(design, fitout) });
-  const { boards } = layoutSheets(sheetJobs(rows, catalog, rules), STANDARD_BUDGET);
-  return boards.reduce((sum, { layout }) => sum + layout.sheets.length, 0);
-};
 
 /** `compare DESIGN_A DESIGN_B`: what changed, in words and by number. Each may be a letter: `design.json@A`. */
 export const compare = async (pathA: string, pathB: string): Promise<Outcome> => {
@@ -23,12 +15,12 @@ export const compare = async (pathA: string, pathB: string): Promise<Outcome> =>
   const changes = compareDesigns(before, after);
   const panels = changedPanels(fitBefore, fitAfter);
   const figures = (design: Design, fitout: FitOut): readonly Figure[] =>
-    figuresOf({
+    designFigures({
+      design,
       fitout,
+      catalog: flow.catalog,
+      rules: flow.rules(design),
       inspection: flow.inspection(design),
-      // Laying sheets out takes a moment; where no panel changed neither did the sheets.
-      sheets: panels.length > 0 ? sheetsOf(design, fitout, flow) : null,
-      price: null,
     });
   const numbers = compareFigures(figures(before, fitBefore), figures(after, fitAfter));
   const speech = {

@@ -1,5 +1,6 @@
 import { basename, dirname } from 'node:path';
-import { createDrawings, type Drawing, drawingToSvg } from '../../../shop/index.ts';
+import type { Design } from '../../../design/index.ts';
+import { CARDS, createDrawings, createGearMap, type Drawing, drawingToSvg } from '../../../shop/index.ts';
 import { badInput } from '../bad-input.ts';
 import { openCabinetFlow, openFlow } from '../open-flow.ts';
 import { openPdfWriter } from '../open-pdf-writer.ts';
@@ -26,6 +27,14 @@ const filesOf = (sheets: readonly Drawing[], file: string, designTitle: string):
       ]
     : sheets.map((drawing, i) => ({ path: fileName(file, i), content: drawingToSvg(drawing) }));
 
+/** The pages of a card that hangs in the vehicle, which needs to know what is opened first; null for another name. */
+const cardPages = async (design: Design, view: string): Promise<readonly Drawing[] | null> => {
+  const card = CARDS.find(({ name }) => name === view);
+  if (!card) return null;
+  const flow = await openFlow();
+  return card.draw(createGearMap({ design, fitout: flow.fitOut(design), order: flow.openingOrder(design) }));
+};
+
 /** `draw DESIGN --view NAME --to FILE.svg|.pdf`: one view, or the drawing of one part, on as many sheets as it takes. */
 export const draw = async (path: string, view: string, file: string): Promise<Outcome> => {
   if (!isPdf(file) && !file.toLowerCase().endsWith('.svg'))
@@ -41,10 +50,12 @@ export const draw = async (path: string, view: string, file: string): Promise<Ou
     rules: flow.rules(design),
     space: space?.ok ? space.value : null,
   });
-  const sheets = drawings.draw(view);
+  const sheets = drawings.draw(view) ?? (await cardPages(design, view));
   if (sheets === null) {
     const parts = drawings.parts.length > 0 ? `; parts: ${drawings.parts.join(', ')}` : '';
-    throw badInput(`there is no view "${view}"; views: ${drawings.views.join(', ')}${parts}`);
+    throw badInput(
+      `there is no view "${view}"; views: ${[...drawings.views, ...CARDS.map(({ name }) => name)].join(', ')}${parts}`,
+    );
   }
   const files = filesOf(sheets, file, design.title);
   writeFiles(dirname(file), files);

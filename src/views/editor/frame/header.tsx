@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { lazy, Suspense, useEffect, useState } from 'react';
 import { changeDocument } from '../../../design/index.ts';
 import { Button, Chip, Segment, TextField, THEMES, useTheme } from '../parts/index.ts';
 import { useBench } from '../state/bench.ts';
@@ -7,6 +7,9 @@ import { useDesk } from '../state/use-desk.ts';
 import { useEditor, useEditorParts } from '../state/use-editor.ts';
 import styles from './header.module.css';
 import { NameMark } from './name-mark.tsx';
+
+/** Knows hashes, which nothing else at start needs. */
+const StateChip = lazy(() => import('./state-chip.tsx').then((it) => ({ default: it.StateChip })));
 
 const REFRESH_MS = 5000;
 
@@ -128,7 +131,13 @@ export const Header = () => {
           onCommit={(next) => edit('change the title', (design) => changeDocument(design, { title: next }))}
         />
       </div>
-      <Chip>{letter === undefined ? 'draft' : `rev ${letter} on file`}</Chip>
+      {letter === undefined ? (
+        <Chip>draft</Chip>
+      ) : (
+        <Suspense fallback={<Chip>rev …</Chip>}>
+          <StateChip />
+        </Suspense>
+      )}
       <Saved />
       <div className={styles.right}>
         <Units />

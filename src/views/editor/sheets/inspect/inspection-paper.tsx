@@ -1,7 +1,6 @@
 import { useMemo } from 'react';
 import type { Inspection, OpeningOrder } from '../../../../inspection/index.ts';
-import { revisionStamp } from '../../../../revision/index.ts';
-import { sayHash, sayStamp } from '../../../../says/index.ts';
+import { signOffOf } from '../../../../shop/index.ts';
 import { SeverityMark } from '../../parts/index.ts';
 import { useEditor } from '../../state/use-editor.ts';
 import { useNames } from '../../state/use-names.ts';
@@ -20,7 +19,7 @@ interface InspectionPaperProps {
 
 const Head = () => {
   const design = useEditor((editor) => editor.history.design);
-  const stamp = useMemo(() => revisionStamp(design), [design]);
+  const { record } = useMemo(() => signOffOf(design), [design]);
   return (
     <header className={paper.head}>
       <h1>Inspection sheet</h1>
@@ -35,8 +34,9 @@ const Head = () => {
         <dd>{[design.survey.measuredBy, design.survey.measuredOn].filter((word) => word !== '').join(', ') || '–'}</dd>
         <dt>Revision</dt>
         <dd>
-          {sayStamp(stamp)}, {sayHash(stamp.sha256)}
-          {stamp.approvals.map(({ who, on }) => `, approved by ${who}${on === '' ? '' : ` ${on}`}`).join('')}
+          {record.map((line) => (
+            <div key={line}>{line}</div>
+          ))}
         </dd>
         <dt>Printed</dt>
         <dd>{new Date().toISOString().slice(0, 10)}</dd>

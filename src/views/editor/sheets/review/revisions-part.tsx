@@ -1,30 +1,15 @@
-import { useMemo, useState } from 'react';
-import { houseRules } from '../../../../catalog/index.ts';
-import { approveRevision, type Design, recordCut } from '../../../../design/index.ts';
-import { solveFitOut } from '../../../../fitout/index.ts';
-import { cutAgain, type RevisionStamp, releaseRevision } from '../../../../revision/index.ts';
-import { sayCutWarning, sayHash } from '../../../../says/index.ts';
+import { useState } from 'react';
+import { approveRevision, recordCut } from '../../../../design/index.ts';
+import { type RevisionStamp, releaseRevision } from '../../../../revision/index.ts';
+import { sayHash } from '../../../../says/index.ts';
 import { Button, Heading } from '../../parts/index.ts';
-import { useBench } from '../../state/bench.ts';
 import { useEditor } from '../../state/use-editor.ts';
+import { CutWarning } from '../cut-warning.tsx';
 import sheet from '../sheet.module.css';
 import { rememberedName, rememberName, today } from './today.ts';
 import { WordsField } from './words-field.tsx';
 
 const day = (on: string): string => (on === '' ? '' : `, ${on}`);
-
-const Warning = ({ design }: { readonly design: Design }) => {
-  const { catalog } = useBench();
-  const says = useMemo(() => {
-    const again = cutAgain(design, (each) => solveFitOut(each, catalog, houseRules(catalog, each.houseRules)));
-    return again ? sayCutWarning(again.letter, again.panels) : '';
-  }, [design, catalog]);
-  return says === '' ? null : (
-    <ul className={sheet.problems}>
-      <li role="status">{says}</li>
-    </ul>
-  );
-};
 
 /** Letters so far, who released and approved each, and the next one. */
 export const RevisionsPart = ({ stamp }: { readonly stamp: RevisionStamp }) => {
@@ -42,7 +27,7 @@ export const RevisionsPart = ({ stamp }: { readonly stamp: RevisionStamp }) => {
   return (
     <section className={sheet.group}>
       <Heading title="Revisions" aside={`hash ${sayHash(stamp.sha256)}`} />
-      <Warning design={design} />
+      <CutWarning />
       {design.revisions.map((revision) => (
         <div className={sheet.card} key={revision.letter}>
           <p>

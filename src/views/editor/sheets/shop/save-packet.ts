@@ -2,6 +2,7 @@ import { type Design, printDesign } from '../../../../design/index.ts';
 import type { Inspection } from '../../../../inspection/index.ts';
 import { createPacket, type PacketFile, type PacketInput, sheetJobs } from '../../../../shop/index.ts';
 import { DESIGN_FILE_ENDING, fileStem } from '../../files/file-name.ts';
+import { cutAgainOf } from '../cut-warning.tsx';
 import { jobsKey, layoutsFor } from './layouts/layouts-store.ts';
 import type { ShopLists } from './shop-lists.ts';
 
@@ -13,7 +14,12 @@ const shownLayouts = ({ drawings, input }: ShopLists): Pick<PacketInput, 'layout
 
 /** The files that leave for the saw, the design file among them, so that the packet can be opened again. */
 export const packetFiles = (design: Design, lists: ShopLists, inspection: Inspection): readonly PacketFile[] => [
-  ...createPacket({ ...lists.input, inspection, ...shownLayouts(lists) }).files,
+  ...createPacket({
+    ...lists.input,
+    inspection,
+    cutAgain: cutAgainOf(design, lists.input.catalog),
+    ...shownLayouts(lists),
+  }).files,
   {
     path: `${fileStem(design.title)}${DESIGN_FILE_ENDING}`,
     kind: 'contents',

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { Button, Heading, SeverityMark, ToggleChip } from '../../parts/index.ts';
 import { useBench } from '../../state/bench.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
+import { CutWarning } from '../cut-warning.tsx';
 import sheet from '../sheet.module.css';
 import { CutListTable } from './cut-list-table.tsx';
 import { HardwareTable } from './hardware-table.tsx';
@@ -77,6 +78,7 @@ export const ShopSheet = () => {
         ))}
       </div>
       <Stops count={stops} />
+      <CutWarning />
       <Lists lists={lists} />
       <p className={`${sheet.later} no-print`}>Later, labels, the drilling template and the price stand here too.</p>
       <PacketBar lists={lists} inspection={fresh && judgement ? judgement.inspection : null} />
