@@ -1,8 +1,8 @@
-import type { Result } from './base/index.ts';
-import type { Solids } from './bodies/index.ts';
+import { boxUnion, type Result } from './base/index.ts';
+import { type Solids, shapeBox } from './bodies/index.ts';
 import { type Catalog, type HouseRules, houseRules } from './catalog/index.ts';
 import type { Design } from './design/index.ts';
-import { type CargoSpace, createCargoSpace } from './envelope/index.ts';
+import { type CargoSpace, createCargoSpace, type LargestBox, largestBox } from './envelope/index.ts';
 import { createFitOutSolver, type FitOut } from './fitout/index.ts';
 import {
   type CarryIn,
@@ -31,7 +31,28 @@ export interface Flow {
   readonly openingOrder: (design: Design) => OpeningOrder;
   /** How every carcass is carried in; null without a cargo space. Takes seconds where no plain way leads in. */
   readonly carryIn: (design: Design) => CarryIn | null;
+  /** The largest carcass for a spot; null where none stands there or there is no cargo space. Takes about a second. */
+  readonly largestBox: (design: Design, spot: BoxSpot) => LargestBox | null;
 }
+
+/** Where a carcass is to stand. */
+export interface BoxSpot {
+  /** [forward, left]. */
+  readonly at: readonly [number, number];
+  /** Height of its underside; the highest point of the floor when null. */
+  readonly underside: number | null;
+  /** A carcass of the design that makes room, since it is the one that is to grow. */
+  readonly insteadOf: string | null;
+}
+
+/** The box around the panels of every carcass but one. */
+const standingCarcasses = ({ bodies, carcasses }: FitOut, insteadOf: string | null) =>
+  carcasses.flatMap(({ id }) => {
+    const panels = bodies.flatMap((body) =>
+      body.carcass === id && body.kind === 'panel' ? [shapeBox(body.shape)] : [],
+    );
+    return id === insteadOf || panels.length === 0 ? [] : [{ id, box: panels.reduce(boxUnion) }];
+  });
 
 /** Remembers the last answer for as long as every argument is the same object. */
 const remembered = <Keys extends readonly unknown[], Value>(
@@ -91,6 +112,15 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
       if (!made.ok) return null;
       return planCarryIn({ design, space: made.value, fitout: fitOutFor(design), catalog, rules: rules(design) });
     }),
+    largestBox: (design, { at, underside, insteadOf }) => {
+      const made = space(design);
+      if (!made.ok) return null;
+      return largestBox(made.value, design.survey, rules(design), {
+        at,
+        ...(underside === null ? {} : { underside }),
+        carcasses: standingCarcasses(fitOutFor(design), insteadOf),
+      });
+    },
     inspectionWithWaysOut: remembered((design: Design) => findWaysOut(inspection(design), design, inspectCopy)),
   };
 };

@@ -42,3 +42,4 @@ export * from './sheet-jobs.ts';
 export * from './sheet-layouts.ts';
 export { type SignOff, signOffOf } from './sign-off.ts';
 export * from './solids/index.ts';
+export { type SurveySheetInput, surveySheet } from './survey-sheet.ts';

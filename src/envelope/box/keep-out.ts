@@ -1,5 +1,6 @@
-import { type Pose, placed, ROUNDING_MM, turnAbout } from '../../base/index.ts';
+import { type Box, type Pose, placed, ROUNDING_MM, turnAbout } from '../../base/index.ts';
 import {
+  boxShape,
   type ConvexShape,
   type PreparedShell,
   prepareShell,
@@ -14,7 +15,7 @@ import type { CargoSpace, PlacedClosure, PlacedZone, VehicleBody } from '../spac
 
 /** Something that a carcass must keep off, as a convex shape, and by how much. */
 export interface KeepOut {
-  readonly kind: 'obstacle' | 'closure' | 'zone';
+  readonly kind: 'obstacle' | 'closure' | 'zone' | 'carcass';
   readonly id: string;
   readonly shape: ConvexShape;
   /** The gap that is asked for, uncertainty included (mm). */
@@ -65,7 +66,14 @@ const closureGap = (space: CargoSpace, body: VehicleBody): string => {
   return closure?.kind === 'hatch-glass' ? 'gap-hatch-glass' : 'gap-hatch-trim';
 };
 
+/** A carcass that stands there already. */
+export interface StandingCarcass {
+  readonly id: string;
+  readonly box: Box;
+}
+
 export interface KeepOutOptions {
+  readonly carcasses: readonly StandingCarcass[];
   /** Kinds of the survey's obstacles by id, which choose the gap. */
   readonly kinds: ReadonlyMap<string, Obstacle['kind']>;
   /** True to add the half width at 95 % to every gap, so that an inspection has nothing to say. */
@@ -74,7 +82,7 @@ export interface KeepOutOptions {
   readonly underside: number;
 }
 
-/** Obstacles, the whole swing of every closure, and the zones in which nothing stands, each with its gap. */
+/** Obstacles, the whole swing of every closure, zones in which nothing stands and other carcasses, each with its gap. */
 export const keepOuts = (space: CargoSpace, rules: HouseRules, options: KeepOutOptions): readonly KeepOut[] => {
   const half = (body: string): number => (options.withUncertainty ? gapHalfWidth(space, rules, { body }) : 0);
   const around = options.withUncertainty ? gapHalfWidth(space, rules, 'anything') : 0;
@@ -98,7 +106,19 @@ export const keepOuts = (space: CargoSpace, rules: HouseRules, options: KeepOutO
             rule: zone.rule === 'nothing-stands' ? 'gap-airbag' : zone.rule,
           },
         ];
-  const all = [...space.bodies.flatMap(fromBody), ...space.zones.flatMap(fromZone)];
+  // Both are built by the shop and set against each other: the survey has no part in the gap between them.
+  const fromCarcass = ({ id, box }: StandingCarcass): KeepOut => ({
+    kind: 'carcass',
+    id,
+    shape: boxShape(box),
+    gap: rules.value('gap-between-carcasses'),
+    rule: 'gap-between-carcasses',
+  });
+  const all = [
+    ...space.bodies.flatMap(fromBody),
+    ...space.zones.flatMap(fromZone),
+    ...options.carcasses.map(fromCarcass),
+  ];
   return all.filter(({ shape }) => shapeBox(shape).max[2] > options.underside + ROUNDING_MM);
 };
 

@@ -4,7 +4,7 @@ import type { Survey } from '../../design/index.ts';
 import { gapHalfWidth } from '../gap-uncertainty.ts';
 import type { CargoSpace } from '../space.ts';
 import { type Blocker, type BoxCheck, makeBoxCheck } from './box-clear.ts';
-import { keepOuts, skinAround } from './keep-out.ts';
+import { keepOuts, type StandingCarcass, skinAround } from './keep-out.ts';
 
 export const BOX_SIDES = ['rear', 'front', 'right', 'left', 'bottom', 'top'] as const;
 export type BoxSide = (typeof BOX_SIDES)[number];
@@ -31,6 +31,8 @@ export interface LargestBoxOptions {
   /** Height of its underside; the highest floor point of the sections when left out. */
   readonly underside?: number;
   readonly gridMm?: number;
+  /** Carcasses that stay where they are; none when left out. */
+  readonly carcasses?: readonly StandingCarcass[];
   /** Adds the half width at 95 % to every gap; true when left out. */
   readonly withUncertainty?: boolean;
 }
@@ -201,7 +203,7 @@ const floorOf = (ring: CargoSpace['sections'][number]['ring']): number =>
 
 /**
  * The greatest upright box, square to the vehicle, that stands over a spot and keeps every gap: to the skin, to
- * obstacles, to closures on their whole way, to zones. A raster of columns in plan gives the best block of columns and
+ * obstacles, to closures on their whole way, to zones, to carcasses that stand there. A raster of columns in plan gives the best block of columns and
  * a bound that nothing can exceed; then each side is moved to half a millimetre. Null where nothing stands. A
  * suggestion: hands, slides and the way in are other checks' business.
  */
@@ -222,7 +224,7 @@ export const largestBox = (
     space,
     around: skinAround(space, underside, opensRear),
     skinGapMm: rules.value('gap-trim') + (withUncertainty ? gapHalfWidth(space, rules, 'anything') : 0),
-    keepOuts: keepOuts(space, rules, { kinds, withUncertainty, underside }),
+    keepOuts: keepOuts(space, rules, { carcasses: options.carcasses ?? [], kinds, withUncertainty, underside }),
   });
   const raster = rasterOf(check, options.at, underside, grid);
   let best: Found | null = null;

@@ -12,7 +12,7 @@ import {
   sideDoorMarks,
   wallMark,
 } from './plan-marks.ts';
-import { noteStep, type RawStep, readStep } from './plan-steps.ts';
+import { curveStep, noteStep, type RawStep, readStep } from './plan-steps.ts';
 
 interface ClosurePlan {
   readonly marks: (sizes: ClassSizes) => readonly PlanMark[];
@@ -21,7 +21,7 @@ interface ClosurePlan {
 
 /** What turns about a line across the vehicle: hinge, edge closed, edge open, and the angle between them. */
 const turningSteps = (name: string, called: string): readonly RawStep[] => {
-  const figure = 'side';
+  const figure = `side-${name}`;
   const sill = markId('rear', 'centre');
   const front = markId('middle', 'centre');
   const [hinge, closed, open] = [markId(name, 'hinge'), markId(name, 'edge', 'closed'), markId(name, 'edge', 'open')];
@@ -94,10 +94,12 @@ const turningSteps = (name: string, called: string): readonly RawStep[] => {
 };
 
 const trimNote = (called: string): RawStep =>
-  noteStep('closure', 'closure', [
-    `${called} inner trim: how far it comes in, closed, at five heights; thickness`,
-    'the true depth limit behind a closed hatch',
-  ]);
+  curveStep(
+    'closure',
+    'closure',
+    [`${called} inner trim, closed, at five places; thickness`, 'the true depth limit behind a closed hatch'],
+    ['away from the hinge', 'comes in by'],
+  );
 
 const strutNote = noteStep('closure', 'obstacle', [
   'struts: both ball points closed, both sides; diameter',
@@ -133,7 +135,7 @@ const doorSteps = (
   edge: ReturnType<typeof markId>,
   called: string,
 ): readonly RawStep[] => {
-  const figure = 'plan';
+  const figure = `plan-${called.replaceAll(' ', '-')}`;
   const [sill, middle, far] = [markId('rear', 'centre'), markId('middle', 'centre'), markId('front', 'centre')];
   return [hinge, edge]
     .flatMap((mark, i) => {
@@ -199,7 +201,7 @@ const barn: ClosurePlan = {
       'across',
       [markId('door', 'right', 'hinge'), markId('door', 'left', 'hinge')],
       ['width between the hinges', 'left and right must make the full width'],
-      { figure: 'plan', instrument: 'stick', check: true },
+      { figure: 'plan-left-door', instrument: 'stick', check: true },
     ),
   ],
 };

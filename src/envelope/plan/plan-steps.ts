@@ -13,6 +13,9 @@ interface Given {
   readonly figure: string;
 }
 
+/** What is read straight from mark to mark has a drawing of its own: a net of diagonals hides widths and heights. */
+export const straightFigure = (figure: string): string => `${figure}-straight`;
+
 /** A step that becomes a reading between marks. */
 export const readStep = (
   group: PlanGroup,
@@ -28,7 +31,8 @@ export const readStep = (
   into: 'reading',
   reading: { kind, from, to, at: given.at ?? null },
   must: !(given.check ?? false),
-  figure: given.figure,
+  points: null,
+  figure: kind === 'distance' ? straightFigure(given.figure) : given.figure,
 });
 
 /** A step whose result is entered somewhere else than in the table of readings. */
@@ -37,7 +41,15 @@ export const noteStep = (
   into: PlanInto,
   [name, why]: readonly [string, string],
   instrument: Instrument = 'tape',
-): RawStep => ({ group, name, why, instrument, into, reading: null, must: true, figure: null });
+): RawStep => ({ group, name, why, instrument, into, reading: null, must: true, points: null, figure: null });
+
+/** A curve taken point by point: what is written of each of them. */
+export const curveStep = (
+  group: PlanGroup,
+  into: PlanInto,
+  words: readonly [string, string],
+  points: readonly string[],
+): RawStep => ({ ...noteStep(group, into, words), points });
 
 const other = (side: Side): Side => (side === 'left' ? 'right' : 'left');
 
@@ -148,7 +160,7 @@ const sectionSteps = (station: StationName): readonly RawStep[] => [
 const frameSteps = (): readonly RawStep[] => {
   const [rear, middle, front] = STATION_NAMES.map((name) => markId(name, 'centre'));
   if (!rear || !middle || !front) return [];
-  const figure = 'plan';
+  const figure = 'plan-frame';
   return [
     noteStep('frame', 'photo', [
       'stretch a string from the middle of the sill to the seat-back, and stick the marks',
@@ -181,7 +193,7 @@ const frameSteps = (): readonly RawStep[] => {
 const seatSteps = (): readonly RawStep[] => {
   const [rear, front] = [markId('rear', 'centre'), markId('front', 'centre')];
   const seat = (...words: readonly string[]): NodeId => markId('seat', ...words);
-  const figure = 'plan';
+  const figure = 'plan-seat';
   const floor = ['centre', ...SIDES].flatMap((place) => [
     readStep(
       'seat',
@@ -238,7 +250,7 @@ const seatSteps = (): readonly RawStep[] => {
       figure,
     ),
     ...sides,
-    cross(middle, belt, 'middle section to the seat-back mark at belt height', 'side'),
+    cross(middle, belt, 'middle section to the seat-back mark at belt height', 'side-seat'),
     readStep(
       'seat',
       'across',
@@ -247,19 +259,19 @@ const seatSteps = (): readonly RawStep[] => {
       { figure, check: true },
     ),
     readStep('seat', 'along', [rear, belt], ['sill to seat-back at belt height', 'the rake takes depth from the top'], {
-      figure: 'side',
+      figure: 'side-seat',
     }),
-    readStep('seat', 'height', [rear, belt], ['height of that mark', 'places the rake'], { figure: 'side' }),
+    readStep('seat', 'height', [rear, belt], ['height of that mark', 'places the rake'], { figure: 'side-seat' }),
     readStep('seat', 'distance', [front, belt], ['front section to that mark', 'checks depth against rake'], {
-      figure: 'side',
+      figure: 'side-seat',
       check: true,
     }),
     readStep('seat', 'distance', [seat('floor', 'centre'), belt], ['up the seat-back', 'checks the rake'], {
-      figure: 'side',
+      figure: 'side-seat',
       check: true,
     }),
     readStep('seat', 'distance', [rear, belt], ['sill to that mark, straight', 'checks the rake'], {
-      figure: 'side',
+      figure: 'side-seat',
       check: true,
     }),
   ];
@@ -317,10 +329,12 @@ const openingSteps = (): readonly RawStep[] => {
 
 const obstacleSteps = (): readonly RawStep[] => [
   ...SIDES.flatMap((side) => [
-    noteStep('obstacles', 'obstacle', [
-      `wheelhouse ${side}: where it starts and ends, its top, how far it comes in at three heights`,
-      'take its curve with a card template: five points',
-    ]),
+    curveStep(
+      'obstacles',
+      'obstacle',
+      [`wheelhouse ${side}: five points along its top edge`, 'take its curve with a card template'],
+      ['ahead of the sill', 'above the floor', 'in from the centre line'],
+    ),
   ]),
   noteStep('obstacles', 'obstacle', ['striker and latch: depth, height, width', 'the first thing that a drawer hits']),
   noteStep('obstacles', 'obstacle', [
@@ -328,7 +342,12 @@ const obstacleSteps = (): readonly RawStep[] => [
     'they may carry the cabinet, or stand in its way',
   ]),
   noteStep('obstacles', 'obstacle', ['trim humps, lamps, outlets', 'a lamp is forgotten until the carcass meets it']),
-  noteStep('obstacles', 'zone', ['line of the curtain airbag and its inflator ends', 'nothing may stand in its way']),
+  curveStep(
+    'obstacles',
+    'zone',
+    ['line of the curtain airbag and its inflator ends, each side', 'nothing may stand in its way'],
+    ['ahead of the sill', 'above the floor', 'in from the trim'],
+  ),
   noteStep('obstacles', 'photo', [
     'carpet and pad: thickness as laid and pressed down',
     'a cabinet sinks in by the difference',
@@ -336,10 +355,14 @@ const obstacleSteps = (): readonly RawStep[] => [
 ];
 
 const closingSteps = (): readonly RawStep[] => [
-  noteStep('under the floor', 'zone', [
-    'tank, lines, harness, high-voltage parts, exhaust, spare wheel: outline from below, with photos',
-    'no hole is drilled over them',
-  ]),
+  ...['tank', 'lines and harness', 'high-voltage parts, exhaust, spare wheel'].map((what) =>
+    curveStep(
+      'under the floor',
+      'zone',
+      [`${what}: outline from below, with photos`, 'no hole is drilled over it'],
+      ['ahead of the sill', 'left of the centre line'],
+    ),
+  ),
   noteStep('under the floor', 'photo', [
     'power feed, ground, antenna path, outlets, drains',
     'the cabinet must leave them within reach',

@@ -70,8 +70,10 @@ export const rowShapes = (
       text([at, top - PAD_Y - TEXT - k * PITCH], shown, { height: TEXT, align, strong: head }),
     );
   });
+  const fields = columns.filter(({ ruled }) => ruled === true).map(({ x }) => left + x);
   return [
     ...words,
+    ...fields.map((x) => line('rule', [x, top], [x, foot])),
     line('rule', [left, foot], [right, foot]),
     ...(head ? [line('rule', [left, top], [right, top])] : []),
   ];

@@ -7,6 +7,8 @@ export interface PaperColumn {
   /** Of the width of the page. */
   readonly share: number;
   readonly align?: 'left' | 'right';
+  /** A rule down its left side, as of a field to write in. */
+  readonly ruled?: boolean;
 }
 
 /** A cell: words, or an empty square to tick. */

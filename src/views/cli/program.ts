@@ -4,6 +4,7 @@ import type { Outcome } from './outcome.ts';
 import { check, problemsJson } from './verbs/check.ts';
 import { inspect } from './verbs/inspect.ts';
 import type { LayoutOptions } from './verbs/layout.ts';
+import type { SheetOptions } from './verbs/sheet.ts';
 import { survey } from './verbs/survey.ts';
 import { weigh } from './verbs/weigh.ts';
 
@@ -35,6 +36,7 @@ const later = {
   layout: async () => (await import('./verbs/layout.ts')).layout,
   packet: async () => (await import('./verbs/packet.ts')).packet,
   reply: async () => (await import('./verbs/reply.ts')).reply,
+  sheet: async () => (await import('./verbs/sheet.ts')).sheet,
 };
 
 /** The one verb that takes lists instead of a design. */
@@ -49,6 +51,17 @@ const withLayout = (program: Command, done: (outcome: Outcome, said: Said) => vo
     .option('--seed <n>', 'decides every choice that is free')
     .allowExcessArguments(false)
     .action(async (path: string, said: Said & LayoutOptions) => done(await (await later.layout())(path, said), said));
+};
+
+/** The paper that a survey begins with, before there is a design. */
+const withSheet = (program: Command, done: (outcome: Outcome, said: Said) => void): void => {
+  withJson(program.command('sheet').description('a blank survey sheet to print: what to measure, in order, and where'))
+    .requiredOption('--closure <kind>', 'lift-hatch, hatch-glass, barn-door, tailgate, cap-door or side-door')
+    .option('--class <class>', 'large-utility, mid-utility, pickup-cap or van', 'large-utility')
+    .option('--paper <paper>', 'a4 or letter', 'a4')
+    .requiredOption('--to <file.pdf>', 'the file to write')
+    .allowExcessArguments(false)
+    .action(async (said: Said & SheetOptions) => done((await later.sheet())(said), said));
 };
 
 /** Verbs about what changed and what was said of it. */
@@ -89,6 +102,7 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
   verb('check', 'is the file sound? (schema and references only)').action((path: string, said: Said) =>
     done(check(path), said),
   );
+  withSheet(program, done);
   verb('survey', 'adjusts the readings; says which is likely misread, or which further one would tell').action(
     async (path: string, said: Said) => done(await survey(path), said),
   );
