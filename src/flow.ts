@@ -2,7 +2,7 @@ import { boxUnion, type Result } from './base/index.ts';
 import { type Solids, shapeBox } from './bodies/index.ts';
 import { type Catalog, type HouseRules, houseRules } from './catalog/index.ts';
 import type { Design } from './design/index.ts';
-import { type CargoSpace, createCargoSpace, type LargestBox, largestBox } from './envelope/index.ts';
+import { type Blocker, type CargoSpace, createCargoSpace, type LargestBox, largestBox } from './envelope/index.ts';
 import { createFitOutSolver, type FitOut } from './fitout/index.ts';
 import {
   type CarryIn,
@@ -31,8 +31,8 @@ export interface Flow {
   readonly openingOrder: (design: Design) => OpeningOrder;
   /** How every carcass is carried in; null without a cargo space. Takes seconds where no plain way leads in. */
   readonly carryIn: (design: Design) => CarryIn | null;
-  /** The largest carcass for a spot; null where none stands there or there is no cargo space. Takes about a second. */
-  readonly largestBox: (design: Design, spot: BoxSpot) => LargestBox | null;
+  /** The largest carcass for a spot, or what keeps it from there; null while there is no cargo space. Takes about a second. */
+  readonly largestBox: (design: Design, spot: BoxSpot) => Result<LargestBox, Blocker | null> | null;
 }
 
 /** Where a carcass is to stand. */

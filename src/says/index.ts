@@ -5,6 +5,7 @@ export { sayAmount, sayLength } from './amounts.ts';
 export { CAUTIONS } from './cautions.ts';
 export { sayFigure } from './findings/loads.ts';
 export { nameOfPart } from './name-of-part.ts';
+export { BOX_ASIDE, type SaidBox, sayBox, sayNoBox } from './say-box.ts';
 export { sayCarried, sayCarryIn, sayCarrySteps } from './say-carry.ts';
 export { sayCase } from './say-case.ts';
 export { type ChangeSpeech, sayChange, sayFigureChange } from './say-change.ts';

@@ -12,6 +12,7 @@ import {
   divideOpening,
   duplicateCarcass,
   emptyDesign,
+  fillBoxWith,
   findOpening,
   fitOpening,
   freshCarcass,
@@ -200,5 +201,20 @@ describe('edits', () => {
       'no carcass has the id carcass-9',
     );
     expect(() => divideOpening(withCarcass(), id('opening-1'), 'rows', 1)).toThrow('1 is not a number of parts');
+  });
+
+  it('a carcass fills a box of the vehicle within whole millimetres, whichever way it faces', () => {
+    const box = { min: [10.2, -300.7, 0], max: [910.9, 299.4, 500.5] } as const;
+    const fresh = sound(fillBoxWith(emptyDesign('Marrow Hill', 'mm'), null, box).design);
+    // From 11 to 910 deep, −300 to 299 across, 0 to 500 up.
+    expect(fresh.cabinet.carcasses[0]).toMatchObject({
+      place: { x: { mm: 11 }, y: { mm: -300 }, z: { mm: 0 } },
+      size: { width: 599, height: 500, depth: 899 },
+    });
+    const own = fresh.cabinet.carcasses[0]?.id ?? null;
+    const turned = changeCarcass(fresh, own ?? id('none'), { facing: 'left' });
+    const filled = fillBoxWith(turned, own, box);
+    expect(filled.id).toBe(own);
+    expect(filled.design.cabinet.carcasses[0]?.size).toEqual({ width: 899, height: 500, depth: 599 });
   });
 });

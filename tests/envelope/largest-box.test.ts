@@ -12,8 +12,8 @@ const largest = (survey: Survey, at: readonly [number, number], withUncertainty 
   const space = createCargoSpace(survey, rules, solids);
   if (!space.ok) throw new Error(JSON.stringify(space.error));
   const found = largestBox(space.value, survey, rules, { at, withUncertainty });
-  if (!found) throw new Error('nothing stands there');
-  return found;
+  if (!found.ok) throw new Error('nothing stands there');
+  return found.value;
 };
 
 /** The search stops when half a millimetre more on a side does not help. */
@@ -103,6 +103,23 @@ describe('largestBox', () => {
   it('finds nothing where no carcass stands', () => {
     const space = createCargoSpace(boxSurvey(), rules, solids);
     if (!space.ok) throw new Error('no space');
-    expect(largestBox(space.value, boxSurvey(), rules, { at: [5000, 0] })).toBeNull();
+    expect(largestBox(space.value, boxSurvey(), rules, { at: [5000, 0] })).toEqual({ ok: false, error: null });
+  });
+
+  it('keeps the gap between carcasses to those that stand there, and names the one on the spot', () => {
+    const survey = boxSurvey();
+    const space = createCargoSpace(survey, rules, solids);
+    if (!space.ok) throw new Error('no space');
+    const carcasses = [{ id: 'carcass-1', box: { min: [20, 100, 0], max: [1480, 590, 880] } as const }];
+    const options = { carcasses, withUncertainty: false } as const;
+    const beside = largestBox(space.value, survey, rules, { ...options, at: [700, -200] });
+    if (!beside.ok) throw new Error('nothing stands there');
+    // 3 mm between carcasses: from the right wall at -600 + 6 to 100 - 3.
+    expect(Math.abs(beside.value.box.max[1] - 97)).toBeLessThan(FINEST);
+    expect(beside.value.limits.left).toMatchObject({ kind: 'carcass', id: 'carcass-1', rule: 'gap-between-carcasses' });
+    expect(largestBox(space.value, survey, rules, { ...options, at: [700, 300] })).toMatchObject({
+      ok: false,
+      error: { kind: 'carcass', id: 'carcass-1' },
+    });
   });
 });

@@ -1,3 +1,4 @@
+import type { Box } from '../../base/index.ts';
 import { type Anchor, freshAnchors, freshFloorAnchor, freshWallAnchor } from '../anchors.ts';
 import type { Carcass } from '../cabinet.ts';
 import type { Design } from '../design.ts';
@@ -112,3 +113,32 @@ export const removeAnchor = (design: Design, carcass: NodeId, id: NodeId): Desig
     itemOf(anchors, id, 'anchor');
     return anchors.filter((own) => own.id !== id);
   });
+
+/** Whole millimetres within: a carcass that is to fit never takes the part of one that it was not given. */
+const wholeWithin = ({ min, max }: Box): Box => ({
+  min: [Math.ceil(min[0]), Math.ceil(min[1]), Math.ceil(min[2])],
+  max: [Math.floor(max[0]), Math.floor(max[1]), Math.floor(max[2])],
+});
+
+/** A carcass that fills a box of the vehicle: the one with the id, moved and sized, or a fresh one where it is null. */
+export const fillBoxWith = (
+  design: Design,
+  id: NodeId | null,
+  box: Box,
+): { readonly design: Design; readonly id: NodeId } => {
+  const carcass = id === null ? freshCarcass(design) : itemOf(design.cabinet.carcasses, id, 'carcass');
+  const { min, max } = wholeWithin(box);
+  const [x, y, height] = [max[0] - min[0], max[1] - min[1], max[2] - min[2]];
+  const along = carcass.facing === 'rear' || carcass.facing === 'front';
+  const [place, size] = [
+    { x: { rule: 'at', mm: min[0] }, y: { rule: 'at', mm: min[1] }, z: { rule: 'at', mm: min[2] } } as const,
+    { width: along ? y : x, height, depth: along ? x : y },
+  ];
+  return {
+    id: carcass.id,
+    design:
+      id === null
+        ? addCarcass(design, { ...carcass, place, size })
+        : changeCarcass(design, carcass.id, { place, size }),
+  };
+};

@@ -1,1 +1,2 @@
+export type { Blocker } from './box-clear.ts';
 export * from './largest-box.ts';

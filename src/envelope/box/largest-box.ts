@@ -1,4 +1,4 @@
-import { type Box, boxSize, boxVolume, type Vec3 } from '../../base/index.ts';
+import { type Box, bad, boxSize, boxVolume, good, type Result, type Vec3 } from '../../base/index.ts';
 import type { HouseRules } from '../../catalog/index.ts';
 import type { Survey } from '../../design/index.ts';
 import { gapHalfWidth } from '../gap-uncertainty.ts';
@@ -201,18 +201,25 @@ const highestFloor = (space: CargoSpace): number => Math.max(...space.sections.m
 const floorOf = (ring: CargoSpace['sections'][number]['ring']): number =>
   Math.max(ring[0]?.[1] ?? 0, ring.at(-1)?.[1] ?? 0);
 
+/** What a grain on the spot is too near to; null outside of the room, where nothing is in the way and nothing stands. */
+const inTheWay = (check: BoxCheck, [x, y]: readonly [number, number], underside: number): Blocker | null => {
+  const { min, max } = check.bounds;
+  if (x < min[0] || x > max[0] || y < min[1] || y > max[1] || underside >= max[2]) return null;
+  return check.blocker(boxOn({ x0: x, x1: x + FINEST_MM, y0: y, y1: y + FINEST_MM }, underside, FINEST_MM));
+};
+
 /**
  * The greatest upright box, square to the vehicle, that stands over a spot and keeps every gap: to the skin, to
  * obstacles, to closures on their whole way, to zones, to carcasses that stand there. A raster of columns in plan gives the best block of columns and
- * a bound that nothing can exceed; then each side is moved to half a millimetre. Null where nothing stands. A
- * suggestion: hands, slides and the way in are other checks' business.
+ * a bound that nothing can exceed; then each side is moved to half a millimetre. Where nothing stands, what keeps it from the spot, or null for
+ * one outside of the room. A suggestion: hands, slides and the way in are other checks' business.
  */
 export const largestBox = (
   space: CargoSpace,
   survey: Survey,
   rules: HouseRules,
   options: LargestBoxOptions,
-): LargestBox | null => {
+): Result<LargestBox, Blocker | null> => {
   const grid = options.gridMm ?? GRID_MM;
   const withUncertainty = options.withUncertainty ?? true;
   const underside = options.underside ?? highestFloor(space);
@@ -242,11 +249,11 @@ export const largestBox = (
     const wider = (i1 - i0 + 2) * (j1 - j0 + 2) * grid * grid;
     boundMm3 = Math.max(boundMm3, wider * (height + grid * FINE_SHARE));
   });
-  if (best === null) return null;
+  if (best === null) return bad(inTheWay(check, options.at, underside));
   const settled = climbed(check, best, underside, options.at, grid);
   const box = boxOn(settled.plan, underside, settled.height);
   const limit = (side: Exclude<BoxSide, 'bottom'>): Blocker | null => check.blocker(PUSHED[side](box));
-  return {
+  return good({
     box,
     sizeMm: boxSize(box),
     volumeMm3: boxVolume(box),
@@ -260,5 +267,5 @@ export const largestBox = (
     },
     gridMm: grid,
     boundMm3,
-  };
+  });
 };

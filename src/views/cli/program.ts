@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { BadInput, complaintLine } from './bad-input.ts';
 import type { Outcome } from './outcome.ts';
+import type { BoxOptions } from './verbs/box.ts';
 import { check, problemsJson } from './verbs/check.ts';
 import { inspect } from './verbs/inspect.ts';
 import type { LayoutOptions } from './verbs/layout.ts';
@@ -29,6 +30,7 @@ const withJson = (command: Command): Command =>
 
 /** Verbs that bring much with them, writers of paper above all, come only when they are called for. */
 const later = {
+  box: async () => (await import('./verbs/box.ts')).box,
   carry: async () => (await import('./verbs/carry.ts')).carry,
   compare: async () => (await import('./verbs/compare.ts')).compare,
   copy: async () => (await import('./verbs/copy.ts')).copy,
@@ -106,6 +108,12 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
   verb('survey', 'adjusts the readings; says which is likely misread, or which further one would tell').action(
     async (path: string, said: Said) => done(await survey(path), said),
   );
+  verb('box', 'the largest carcass that stands over a spot, and what stops it on each side')
+    .requiredOption('--depth <length>', 'the spot, forward of the sill')
+    .option('--left <length>', 'the spot, to the left of the centre line; negative to the right', '0')
+    .option('--underside <length>', 'how high it stands; the floor when left out')
+    .option('--instead-of <carcass>', 'a carcass of the design that makes room for it')
+    .action(async (path: string, said: Said & BoxOptions) => done(await (await later.box())(path, said), said));
   verb('inspect', 'all checks, each with value, limit, source and a way out').action(async (path: string, said: Said) =>
     done(await inspect(path), said),
   );

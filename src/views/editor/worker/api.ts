@@ -1,6 +1,7 @@
 import type { Problem, Result } from '../../../base/index.ts';
 import type { Design } from '../../../design/index.ts';
-import type { CargoSpace } from '../../../envelope/index.ts';
+import type { Blocker, CargoSpace, LargestBox } from '../../../envelope/index.ts';
+import type { BoxSpot } from '../../../flow.ts';
 import type { CarryIn, Inspection, OpeningOrder } from '../../../inspection/index.ts';
 
 /** What the worker finds out about one design; `edit` tells which one, so that late answers are told from fresh ones. */
@@ -16,6 +17,9 @@ export interface Judgement {
 /** A judgement on its way: the space is null when it is the one that this worker gave last, which need not cross again. */
 export type Answer = Omit<Judgement, 'space'> & { readonly space: Judgement['space'] | null };
 
+/** The largest carcass for a spot, or what keeps it from there. */
+export type BoxAnswer = Result<LargestBox, Blocker | null | 'no-space'>;
+
 /** The worker's door. The page imports this file only, never the worker itself. */
 export interface Engine {
   /** Loads the solid kernel; judging waits for it anyway. */
@@ -26,4 +30,6 @@ export interface Engine {
   judgeWithWaysOut(design: Design, edit: number): Promise<Answer>;
   /** How each carcass is carried in; seconds where no plain way leads in, so it is asked for by hand. Null without a space. */
   carryIn(design: Design): Promise<CarryIn | null>;
+  /** About a second of search, so it is asked for by hand. */
+  largestBox(design: Design, spot: BoxSpot): Promise<BoxAnswer>;
 }

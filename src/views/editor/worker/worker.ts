@@ -1,5 +1,6 @@
 import { expose } from 'comlink';
 import wasmAddress from 'manifold-3d/manifold.wasm?url';
+import { bad } from '../../../base/index.ts';
 import { loadSolids } from '../../../bodies/index.ts';
 import { standardCatalog } from '../../../catalog/index.ts';
 import type { Design } from '../../../design/index.ts';
@@ -40,6 +41,7 @@ const engine: Engine = {
   },
   judge: (design, edit) => answer(design, edit, (ready, shared) => ready.inspection(shared)),
   carryIn: async (design) => (await theFlow()).carryIn(design),
+  largestBox: async (design, spot) => (await theFlow()).largestBox(design, spot) ?? bad('no-space'),
   judgeWithWaysOut: (design, edit) => answer(design, edit, (ready, shared) => ready.inspectionWithWaysOut(shared)),
 };
 

@@ -55,6 +55,7 @@ const bench = () => {
         judge: question('judge'),
         judgeWithWaysOut: question('ways'),
         carryIn: () => Promise.resolve(null),
+        largestBox: () => Promise.resolve({ ok: false, error: null }),
       },
       end: () => {
         worker.ended = true;

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useMemo, useState } from 'react';
+import { type KeyboardEvent, lazy, Suspense, useEffect, useMemo, useState } from 'react';
 import { Button } from '../../parts/index.ts';
 import { actionOfKey, openingActions } from './actions/opening-actions.ts';
 import { OpeningMenu } from './actions/opening-menu.tsx';
@@ -12,7 +12,13 @@ import { createGearDrag } from './unplaced/gear-drag.ts';
 import { CarriedGear, UnplacedGear } from './unplaced/unplaced-gear.tsx';
 import { CabinetContext, GearDragContext, useCabinet, useCabinetView } from './use-cabinet.ts';
 
-const FirstCarcass = () => {
+const LargestPart = lazy(() => import('./largest/largest-part.tsx').then((it) => ({ default: it.LargestPart })));
+
+interface FirstCarcassProps {
+  readonly onLargest: () => void;
+}
+
+const FirstCarcass = ({ onLargest }: FirstCarcassProps) => {
   const add = useAddCarcass();
   return (
     <div className={styles.first}>
@@ -24,6 +30,7 @@ const FirstCarcass = () => {
       <Button look="main" onClick={add}>
         Add the first carcass
       </Button>
+      <Button onClick={onLargest}>Find the largest that fits…</Button>
     </div>
   );
 };
@@ -44,6 +51,7 @@ const Sheet = () => {
   const { editor, chosen } = useCabinet();
   const drag = useMemo(createGearDrag, []);
   const [menu, setMenu] = useState<{ readonly x: number; readonly y: number } | null>(null);
+  const [largest, setLargest] = useState(false);
   const { carcass, opening } = chosen;
   // A selection made elsewhere brings its carcass to the front.
   useEffect(() => {
@@ -58,12 +66,24 @@ const Sheet = () => {
     event.preventDefault();
     action.run();
   };
-  if (!carcass) return <FirstCarcass />;
+  const search = largest ? (
+    <Suspense fallback={null}>
+      <LargestPart onClose={() => setLargest(false)} />
+    </Suspense>
+  ) : null;
+  if (!carcass)
+    return (
+      <div className={styles.sheet}>
+        <FirstCarcass onLargest={() => setLargest(true)} />
+        {search}
+      </div>
+    );
   return (
     <GearDragContext value={drag}>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: keys that reach the sheet from anything in it */}
       <div className={styles.sheet} data-sheet="" onKeyDown={onKeyDown}>
-        <CarcassTabs shown={carcass} />
+        <CarcassTabs shown={carcass} onLargest={() => setLargest(!largest)} />
+        {search}
         <FaceMap carcass={carcass} onMenu={(x, y) => setMenu({ x, y })} />
         <UnplacedGear />
         <ChosenHead />

@@ -16,8 +16,14 @@ export const useAddCarcass = (): (() => void) => {
   };
 };
 
+interface CarcassTabsProps {
+  readonly shown: Carcass;
+  /** Opens or closes the search for the largest carcass that a spot takes. */
+  readonly onLargest: () => void;
+}
+
 /** The carcasses of the cabinet; the one that is on is drawn below. */
-export const CarcassTabs = ({ shown }: { readonly shown: Carcass }) => {
+export const CarcassTabs = ({ shown, onLargest }: CarcassTabsProps) => {
   const { editor, design } = useCabinet();
   const add = useAddCarcass();
   const show = (id: string): void => {
@@ -45,6 +51,14 @@ export const CarcassTabs = ({ shown }: { readonly shown: Carcass }) => {
       ))}
       <Button small look="quiet" onClick={add}>
         + Add
+      </Button>
+      <Button
+        small
+        look="quiet"
+        onClick={onLargest}
+        title="The largest carcass that a spot takes, and what stops it on each side"
+      >
+        Largest…
       </Button>
       <Button small look="quiet" onClick={duplicate}>
         Duplicate
