@@ -6,6 +6,7 @@ export { beyondPlane, clippedShape, convexVolume, type HalfSpace } from './clip.
 export { earTriangles } from './ears.ts';
 export { fillsBox } from './filled-box.ts';
 export { distanceWithin, type Gap, gapBetween, gapWithin } from './gap.ts';
+export { halfSpacesOf } from './half-spaces.ts';
 export { convexHull } from './hull.ts';
 export { shellHolds } from './inside.ts';
 export { type JointCell, type JointResult, type JointVerdict, jointTravel, type Mover } from './joint.ts';

@@ -89,7 +89,7 @@ const routerFiles = ({ marks }: Drawings, { design }: PacketInput): readonly Pac
     path: `router/${mark}.dxf`,
     kind: 'router',
     about: `${mark} for router, laser or shear, in ${design.units === 'in' ? 'inches' : 'millimetres'}`,
-    text: partDxf(panel, design.units),
+    text: partDxf(panel, design.units, mark),
   }));
 
 /** Where the weight stands, once enough of the vehicle is known to draw it. */

@@ -11,10 +11,10 @@ import {
   type PlacedPanel,
   panelBands,
   panelDimensions,
-  panelEmblem,
   panelMarks,
   panelTags,
 } from './panel-annotations.ts';
+import { panelEmblem } from './panel-emblem.ts';
 import { panelFigure } from './panel-figure.ts';
 import { type NoteTable, noteTables } from './panel-notes.ts';
 import { PAPER_CAUTION, scaleText, unitsText } from './paper-words.ts';

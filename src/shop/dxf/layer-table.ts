@@ -15,20 +15,27 @@ const WORK_WORDS: Readonly<Record<WorkLayer['work'], string>> = {
   groove: 'groove along the part',
   rabbet: 'rabbet at an edge',
   pocket: 'pocket',
+  bevel: 'where the shorter face ends at an edge sawn with the blade tilted; not cut along',
+  bend: 'middle of a bend, on the flat; not cut along',
+  engrave: 'mark of the part, as shallow as reads; leave out where the face is seen',
 };
+
+/** Work whose depth is no matter of the layer. */
+const NO_DEPTH: readonly WorkLayer['work'][] = ['bevel', 'bend', 'engrave'];
 
 const COLUMNS: readonly ListColumn<LayerRow>[] = [
   { title: 'layer', cell: ({ name }) => name },
   { title: 'work', cell: ({ work }) => WORK_WORDS[work] },
-  { title: 'face up', cell: ({ face }) => face ?? 'a, through' },
-  { title: 'depth mm', cell: ({ depthMm }) => depthMm ?? 'through' },
+  { title: 'face up', cell: ({ work, face }) => (work === 'bend' ? `bent to ${face}` : (face ?? 'a, through')) },
+  { title: 'depth mm', cell: ({ work, depthMm }) => depthMm ?? (NO_DEPTH.includes(work) ? '' : 'through') },
+  { title: 'angle °', cell: ({ angleDeg }) => angleDeg ?? '' },
   { title: 'drawn', cell: () => 'as seen on face a' },
   { title: 'parts', cell: ({ marks }) => marks.join(' ') },
 ];
 
 /** What each layer of the router files is for, with the parts that have it. */
 export const layerTableCsv = ({ parts }: Marks): string => {
-  const all = parts.flatMap(({ mark, panel }) => workLayers(panel).map((layer) => ({ layer, mark })));
+  const all = parts.flatMap(({ mark, panel }) => workLayers(panel, mark).map((layer) => ({ layer, mark })));
   const rows = [...groupBy(all, ({ layer }) => layer.name).values()].flatMap((uses): readonly LayerRow[] => {
     const [first] = uses;
     return first === undefined ? [] : [{ ...first.layer, marks: uses.map(({ mark }) => mark) }];

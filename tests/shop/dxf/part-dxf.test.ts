@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Panel } from '../../../src/fitout/index.ts';
+import { radians } from '../../../src/base/index.ts';
+import type { BendLine, Panel } from '../../../src/fitout/index.ts';
 import { layerTableCsv, partDxf } from '../../../src/shop/dxf/index.ts';
 import { markParts } from '../../../src/shop/marks.ts';
 import { panel, twoColumns } from '../fixture.ts';
@@ -67,8 +69,106 @@ describe('DXF of a part', () => {
 
   it('says in a table what every layer is for', () => {
     const table = layerTableCsv(markParts(twoColumns()));
-    expect(table).toContain('DADO-A-6,dado across the part,a,6,as seen on face a,A1 A2');
-    expect(table).toContain('OUTLINE,"finished edge of the part, closed","a, through",through');
+    expect(table).toContain('DADO-A-6,dado across the part,a,6,,as seen on face a,A1 A2');
+    expect(table).toContain('OUTLINE,"finished edge of the part, closed","a, through",through,,');
+  });
+});
+
+interface BendCase {
+  readonly thicknessMm: number;
+  readonly insideRadiusMm: number;
+  readonly bendDeg: number;
+  readonly outsideFlangesMm: readonly number[];
+  readonly expect: {
+    readonly bendAllowanceMm: number;
+    readonly bendDeductionMm: number;
+    readonly flatLengthMm: number;
+  };
+}
+const bendCases = (
+  JSON.parse(readFileSync(new URL('../../reference/bends.json', import.meta.url), 'utf8')) as {
+    readonly cases: readonly BendCase[];
+  }
+).cases;
+
+/** Middles of the bends along the flat: each outside length less its set-backs is flat, each bend takes its allowance. */
+const bendMiddles = ({ thicknessMm, insideRadiusMm, bendDeg, outsideFlangesMm, expect: known }: BendCase) => {
+  const setback = (insideRadiusMm + thicknessMm) * Math.tan(radians(bendDeg) / 2);
+  let end = 0;
+  return outsideFlangesMm.slice(0, -1).map((outside, i) => {
+    end += outside - (i === 0 ? 1 : 2) * setback;
+    const middle = end + known.bendAllowanceMm / 2;
+    end += known.bendAllowanceMm;
+    return middle;
+  });
+};
+
+describe('DXF of a bent part', () => {
+  it('is as long as the flat that was worked out apart from this program, with the bends where they belong', () => {
+    const flats = bendCases.map((each, n): Panel => {
+      const bends = bendMiddles(each).map(
+        (y): BendLine => ({
+          from: [0, y],
+          to: [700, y],
+          angleRad: radians(each.bendDeg),
+          towards: 'b',
+          insideRadiusMm: each.insideRadiusMm,
+          allowanceMm: each.expect.bendAllowanceMm,
+          deductionMm: each.expect.bendDeductionMm,
+        }),
+      );
+      return panel(`flat-${n}`, { width: each.expect.flatLengthMm, thickness: each.thicknessMm, bends });
+    });
+    const texts = flats.map((each) => partDxf(each, 'mm'));
+    const second = byEzdxf(texts);
+    bendCases.forEach((each, i) => {
+      for (const found of [byParser(texts[i] ?? ''), second[i]]) {
+        const edge = found?.outlines.find(({ layer }) => layer === 'OUTLINE');
+        expect(edge?.extent[3]).toBeCloseTo(each.expect.flatLengthMm, 3);
+        expect(found?.lines.map(({ layer }) => layer)).toEqual(bendMiddles(each).map(() => `BEND-B-${each.bendDeg}`));
+        // By the other way round: an outside length less half a deduction lies before the middle of its bend.
+        const [first = Number.NaN] = found?.lines[0]?.points.map(([, y]) => y ?? Number.NaN) ?? [];
+        expect(first).toBeCloseTo((each.outsideFlangesMm[0] ?? 0) - each.expect.bendDeductionMm / 2, 3);
+        expect(found?.lines.flatMap(({ points }) => points.map(([x]) => x))).toEqual(
+          bendMiddles(each).flatMap(() => [0, 700]),
+        );
+      }
+    });
+  });
+
+  it('shows a bevel as a line where the shorter face ends, on the layer of its tilt', () => {
+    const bevelled = panel('p', {
+      bevels: [{ edge: 'l2', tiltRad: radians(22.5), longFace: 'a', setMm: 7.3 }],
+    });
+    // 600 − 7.3 = 592.7
+    for (const found of [byParser(partDxf(bevelled, 'mm')), ...byEzdxf([partDxf(bevelled, 'mm')])])
+      expect(found.lines).toEqual([
+        {
+          layer: 'BEVEL-B-22_5',
+          points: [
+            [0, 592.7],
+            [700, 592.7],
+          ],
+        },
+      ]);
+  });
+
+  it('engraves the mark clear of every cut, and not where there is no room', () => {
+    const found = byParser(partDxf(board, 'mm', 'A12'));
+    const engraved = found.lines.filter(({ layer }) => layer === 'ENGRAVE');
+    // A of two strokes; 1 of two; 2 of one.
+    expect(engraved).toHaveLength(5);
+    const points = engraved.flatMap((each) => each.points);
+    const [xs, ys] = [points.map(([x = 0]) => x), points.map(([, y = 0]) => y)];
+    // Three letters of 8 high on a grid of 4 × 6: from the first to the last 2 · 8 and one 16/3 wide.
+    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(16 + 16 / 3, 6);
+    expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(8, 6);
+    for (const [x = 0, y = 0] of points) {
+      expect(x < 300 || x > 318).toBe(true);
+      expect(x > 500 && x < 600 && y > 200 && y < 260).toBe(false);
+      expect(Math.hypot(x - 550, y - 400)).toBeGreaterThan(38);
+    }
+    expect(byParser(partDxf(panel('s', { length: 15, width: 15 }), 'mm', 'A1')).lines).toEqual([]);
   });
 });
 

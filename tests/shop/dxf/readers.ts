@@ -9,6 +9,8 @@ export interface Found {
   readonly layers: readonly string[];
   readonly outlines: readonly { readonly layer: string; readonly area: number; readonly extent: readonly number[] }[];
   readonly circles: readonly { readonly layer: string; readonly at: readonly number[]; readonly radius: number }[];
+  /** Straight lines, and polylines that are open, by their points. */
+  readonly lines: readonly { readonly layer: string; readonly points: readonly (readonly number[])[] }[];
   readonly others: number;
 }
 
@@ -44,6 +46,7 @@ export const byParser = (text: string): Found => {
   }[];
   const outlines = entities.filter(({ type, shape }) => type === 'LWPOLYLINE' && shape === true);
   const circles = entities.filter(({ type }) => type === 'CIRCLE');
+  const lines = entities.filter(({ type, shape }) => type === 'LINE' || (type === 'LWPOLYLINE' && shape !== true));
   return {
     unit: Number(read.header.$INSUNITS),
     layers: Object.keys(read.tables.layer.layers)
@@ -62,7 +65,8 @@ export const byParser = (text: string): Found => {
       at: [center?.x ?? Number.NaN, center?.y ?? Number.NaN],
       radius: radius ?? Number.NaN,
     })),
-    others: entities.length - outlines.length - circles.length,
+    lines: lines.map(({ layer, vertices = [] }) => ({ layer, points: vertices.map(({ x, y }) => [x, y]) })),
+    others: entities.length - outlines.length - circles.length - lines.length,
   };
 };
 
@@ -84,7 +88,7 @@ answers = []
 for text in json.load(sys.stdin):
     doc = ezdxf.read(io.StringIO(text))
     if doc.audit().has_errors: raise SystemExit('the audit finds errors')
-    outlines, circles, others = [], [], 0
+    outlines, circles, lines, others = [], [], [], 0
     for e in doc.modelspace():
         if e.dxftype() == 'LWPOLYLINE' and e.closed:
             p = [tuple(q) for q in e.get_points('xyb')]
@@ -92,9 +96,13 @@ for text in json.load(sys.stdin):
             outlines.append(dict(layer=e.dxf.layer, area=area(p), extent=[min(xs), min(ys), max(xs), max(ys)]))
         elif e.dxftype() == 'CIRCLE':
             circles.append(dict(layer=e.dxf.layer, at=[e.dxf.center.x, e.dxf.center.y], radius=e.dxf.radius))
+        elif e.dxftype() == 'LINE':
+            lines.append(dict(layer=e.dxf.layer, points=[[e.dxf.start.x, e.dxf.start.y], [e.dxf.end.x, e.dxf.end.y]]))
+        elif e.dxftype() == 'LWPOLYLINE':
+            lines.append(dict(layer=e.dxf.layer, points=[[q[0], q[1]] for q in e.get_points('xy')]))
         else: others += 1
     layers = sorted(l.dxf.name for l in doc.layers if l.dxf.name not in ('0', 'Defpoints'))
-    answers.append(dict(unit=doc.header['$INSUNITS'], layers=layers, outlines=outlines, circles=circles, others=others))
+    answers.append(dict(unit=doc.header['$INSUNITS'], layers=layers, outlines=outlines, circles=circles, lines=lines, others=others))
 json.dump(answers, sys.stdout)
 `;
 

@@ -1,0 +1,3 @@
+export * from './assembly-plan.ts';
+export type { Joint } from './joints.ts';
+export { type Panel, prismsOf, woodOf } from './wood.ts';
