@@ -6,6 +6,7 @@ import {
   inverse,
   ORIGIN,
   placed,
+  ROUNDING_SHARE,
   scale,
   turned,
   type Vec3,
@@ -128,7 +129,7 @@ const AXIS_WAYS: readonly Vec3[] = [
   [0, 0, -1],
 ];
 
-const sameWay = (a: Vec3, b: Vec3): boolean => a.every((value, i) => Math.abs(value - (b[i] ?? 0)) < 1e-9);
+const sameWay = (a: Vec3, b: Vec3): boolean => a.every((value, i) => Math.abs(value - (b[i] ?? 0)) < ROUNDING_SHARE);
 
 /** The vehicle's axes, and square to every panel that leans. */
 const waysOf = (panels: readonly Panel[]): readonly Vec3[] => {

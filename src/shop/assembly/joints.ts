@@ -1,9 +1,11 @@
 import {
   boxSize,
+  compareText,
   dot,
   inverse,
   placed,
   ROUNDING_MM,
+  ROUNDING_SHARE,
   sameLength,
   turned,
   type Vec2,
@@ -59,7 +61,7 @@ interface Cornered {
 
 const lean = (a: Panel, b: Panel): number => Math.abs(dot(a.pose.turn[2], b.pose.turn[2]));
 const SQUARE = 0.5;
-const PARALLEL = 1 - 1e-9;
+const PARALLEL = 1 - ROUNDING_SHARE;
 
 /** Where `taken` stands with an end, or lies with a face, flat against a face of `holder`, nothing recessed. */
 const flushJoint = (holder: Panel, taken: Cornered): Joint | null => {

@@ -1,4 +1,4 @@
-import { type Box, boxAround, boxVolume, scale, type Vec3 } from '../../base/index.ts';
+import { type Box, boxAround, boxVolume, ROUNDING_SHARE, scale, type Vec3 } from '../../base/index.ts';
 import {
   boxShape,
   type ConvexShape,
@@ -16,14 +16,12 @@ export interface Block {
   readonly square: boolean;
 }
 
-const SQUARE_SHARE = 1e-9;
-
 /** A round bar is taken as the box around it. */
 export const blockOf = (shape: ConvexShape): Block => {
   const box = shapeBox(shape);
   if (shape.radius > 0 || shape.faces.length === 0) return { shape: boxShape(box), box, square: true };
   const [own, around] = [convexVolume(shape).volumeMm3, boxVolume(box)];
-  return { shape, box, square: Math.abs(around - own) <= around * SQUARE_SHARE };
+  return { shape, box, square: Math.abs(around - own) <= around * ROUNDING_SHARE };
 };
 
 /**
