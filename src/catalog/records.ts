@@ -63,7 +63,8 @@ export const slideSchema = z.strictObject({
   /** Rated load of a pair, side-mounted, spread evenly. */
   ratingKg: positive,
   massKgPerMetre: positive,
-  locks: z.strictObject({ in: z.boolean(), out: z.boolean() }),
+  /** Shut, out, and every so far in between where it does that. */
+  locks: z.strictObject({ in: z.boolean(), out: z.boolean(), everyMm: positive.optional() }),
   /** Force that its own detent holds closed; zero where it is not rated. */
   detentN: notNegative,
   carcassHoles: z.array(holeSchema),
@@ -96,6 +97,9 @@ export const HARDWARE_KINDS = [
   'arm',
   'trim',
   'clip',
+  'support',
+  'drain',
+  'sign',
 ] as const;
 
 export const hardwareSchema = z.strictObject({
@@ -115,6 +119,8 @@ export const hardwareSchema = z.strictObject({
   handRoomMm: z.tuple([positive, positive]).optional(),
   /** Cradles and clamps: the thinnest and the thickest thing that they go round. */
   holdsMm: z.tuple([positive, positive]).optional(),
+  /** Drains: the hole that one piece is let into. */
+  holeMm: positive.optional(),
   /** Vents: free area of one piece. */
   freeMm2: positive.optional(),
   /** Cable: copper area of one conductor. */
@@ -189,6 +195,7 @@ export const deviceSchema = z.strictObject({
     'light',
     'blank',
     'hub',
+    'fan',
   ]),
   /** What is seen in front of the plate. */
   faceMm: z.strictObject({ width: positive, height: positive }),
@@ -217,6 +224,9 @@ export const deviceSchema = z.strictObject({
   transmitShare: z.number().min(0).max(1),
   /** Radio power sent out to the antenna (W), so that it does not count as heat in the bay. */
   radiatedW: notNegative,
+  /** Fans: the hole that one blows through, and the air it moves through a bay with open vents (m³/h). */
+  holeMm: positive.optional(),
+  airM3h: positive.optional(),
   price: notNegative,
   source,
 });

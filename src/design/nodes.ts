@@ -3,8 +3,19 @@ import type { Design } from './design.ts';
 import type { Fitting } from './fittings/index.ts';
 import type { NodeId } from './parts.ts';
 
+/** An opening inside a fitting, with its place in that. */
+interface CarriedOpening {
+  readonly opening: Opening;
+  readonly path: readonly PropertyKey[];
+}
+
+const carried = (fitting: Fitting): readonly CarriedOpening[] => [
+  ...('inside' in fitting ? [{ opening: fitting.inside, path: ['inside'] }] : []),
+  ...('second' in fitting && fitting.second ? [{ opening: fitting.second.inside, path: ['second', 'inside'] }] : []),
+];
+
 /** The openings that a fitting carries inside itself; empty for one that carries none. */
-export const openingsInside = (fitting: Fitting): readonly Opening[] => ('inside' in fitting ? [fitting.inside] : []);
+export const openingsInside = (fitting: Fitting): readonly Opening[] => carried(fitting).map(({ opening }) => opening);
 
 /** The openings directly inside an opening. */
 export const childOpenings = (opening: Opening): readonly Opening[] => {
@@ -88,7 +99,12 @@ const openingNodes = (opening: Opening, path: readonly PropertyKey[], into: Desi
       openingNodes(part.opening, [...path, 'content', 'parts', i, 'opening'], into);
   if (content.kind !== 'fitted') return;
   const within = [...path, 'content', 'fitting'];
-  if ('inside' in content.fitting) openingNodes(content.fitting.inside, [...within, 'inside'], into);
+  for (const { opening: inside, path: deeper } of carried(content.fitting))
+    openingNodes(inside, [...within, ...deeper], into);
+  if ('fan' in content.fitting && content.fitting.fan) {
+    const { id, device } = content.fitting.fan;
+    into.push({ id, kind: 'device', name: device, path: [...within, 'fan'] });
+  }
   if ('rows' in content.fitting)
     content.fitting.rows.forEach((row, r) => {
       row.forEach((device, d) => {

@@ -1,4 +1,4 @@
-import { add, type Vec3 } from '../base/index.ts';
+import { add, subtract, type Vec3 } from '../base/index.ts';
 import type { Gear, GearPlace, NodeId } from '../design/index.ts';
 import { largerOf } from './axes.ts';
 import type { CarcassContext } from './context.ts';
@@ -35,6 +35,27 @@ export const stockedRoom = (context: Omit<CarcassContext, 'least'>, opening: Nod
     .map(({ gear, place }) => add(add(place.at, gearSize(gear, place)), spare))
     .reduce(largerOf, [0, 0, 0] as const);
 };
+
+/** The set of the catalog with the next larger cylinder: the lightest that is heavier, in packs for breathing. */
+const nextSet = ({ massKg }: Gear, { catalog }: Pick<CarcassContext, 'catalog'>): Vec3 | null =>
+  [...catalog.gear.values()]
+    .filter((kind) => kind.group === 'breathing' && kind.form === 'pack' && kind.massKg > massKg)
+    .reduce<{ readonly massKg: number; readonly sizeMm: Vec3 } | null>(
+      (least, kind) => (least === null || kind.massKg < least.massKg ? kind : least),
+      null,
+    )?.sizeMm ?? null;
+
+/** How much larger the sets in an opening become with the next larger cylinder: across × deep × up as they lie. */
+export const nextSizeGrowth = (context: Omit<CarcassContext, 'least'>, opening: NodeId): Vec3 =>
+  context
+    .gearIn(opening)
+    .map((gear): Vec3 => {
+      const next = nextSet(gear, context);
+      if (!next || !gear.place) return [0, 0, 0];
+      const larger = gearSize({ ...gear, sizeMm: largerOf(gear.sizeMm, next) }, gear.place);
+      return subtract(larger, gearSize(gear, gear.place));
+    })
+    .reduce(largerOf, [0, 0, 0] as const);
 
 /** Mass of the gear whose place is in any of the openings (kg). */
 export const gearMass = (

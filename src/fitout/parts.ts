@@ -158,6 +158,8 @@ export interface HardwareUse {
   readonly lengthMm: number | null;
   readonly at: Vec3 | null;
   readonly mover: PartId | null;
+  /** A plate is engraved with the load (kg) that is safe there; left out for everything else. */
+  readonly safeLoadKg?: number;
 }
 
 /** A room that gear can stand in. Room coordinates: across to the viewer's right, deep from the face, up. */
@@ -170,6 +172,8 @@ export interface GearRoom {
   readonly pose: Pose;
   /** Across × deep × up. */
   readonly size: Vec3;
+  /** What gear in it may grow by, across × deep × up: the next larger cylinder on a set; left out for nothing. */
+  readonly growth?: Vec3;
   /** What keeps gear in: a net, a lip, a front, a bracket, or nothing. */
   readonly keeps: 'net' | 'strap' | 'lip' | 'closed' | 'bracket' | 'nothing';
 }

@@ -3,6 +3,7 @@ import type { Slide } from '../catalog/index.ts';
 import type { NodeId } from '../design/index.ts';
 import type { CarcassContext } from './context.ts';
 import type { FitProblem } from './parts.ts';
+import { badJoint, mmWords } from './problem.ts';
 import { allowedSlideLoadKg } from './slide-load.ts';
 import { unknown } from './stock.ts';
 
@@ -11,6 +12,15 @@ export interface SlideOption {
   readonly slide: Slide;
   readonly lengthMm: number;
 }
+
+/** Where a mover must lock: shut, out, and every so far in between where it is asked for. */
+export interface LockAsk {
+  readonly in: boolean;
+  readonly out: boolean;
+  readonly everyMm: number | null;
+}
+
+export const NO_LOCKS: LockAsk = { in: false, out: false, everyMm: null };
 
 /** What a mover asks of its slides. */
 export interface SlideAsk {
@@ -23,8 +33,8 @@ export interface SlideAsk {
   /** Width of the mover on this slide (mm) and load on it (kg), in the room that is asked about. */
   readonly width: (slide: Slide) => number;
   readonly load: (option: SlideOption) => number;
-  /** True where the mover must lock in both positions under the load. */
-  readonly locks: (loadKg: number) => boolean;
+  /** Where the mover must lock under the load. */
+  readonly locks: (loadKg: number) => LockAsk;
 }
 
 const byMount = (slide: Slide): number => (slide.mount === 'side' ? 0 : 1);
@@ -56,10 +66,20 @@ const candidates = (context: CarcassContext, ask: SlideAsk): readonly Slide[] =>
   return ofLength.length > 0 ? ofLength : all;
 };
 
+/** True where what is asked lies on the locks of the slide: a whole number of its steps. */
+const isStep = (everyMm: number, stepMm: number | undefined): boolean =>
+  stepMm !== undefined && Math.abs(everyMm / stepMm - Math.round(everyMm / stepMm)) * stepMm <= ROUNDING_MM;
+
+/** What of the locks that are asked for a slide does not have, each in a few words. */
+const lacking = ({ locks }: Slide, ask: LockAsk): readonly string[] => [
+  ...(ask.in && !locks.in ? ['shut'] : []),
+  ...(ask.out && !locks.out ? ['out'] : []),
+  ...(ask.everyMm !== null && !isStep(ask.everyMm, locks.everyMm) ? [`every ${mmWords(ask.everyMm)}`] : []),
+];
+
 const carries = (context: CarcassContext, ask: SlideAsk, option: SlideOption): boolean => {
   const loadKg = ask.load(option);
-  const { locks } = option.slide;
-  if (ask.locks(loadKg) && !(locks.in && locks.out)) return false;
+  if (lacking(option.slide, ask.locks(loadKg)).length > 0) return false;
   return allowedSlideLoadKg(option.slide, option.lengthMm, ask.width(option.slide), context.rules) >= loadKg;
 };
 
@@ -100,13 +120,14 @@ export const slideFor = (
   return bestOf(context, ask, options);
 };
 
-/** Wishes that the catalog cannot meet: no such slide for this mounting, or not in the length that is used. */
+/** Wishes that the catalog cannot meet: locks, no such slide for this mounting, or not in the length that is used. */
 export const slideProblems = (
   context: CarcassContext,
-  ask: Pick<SlideAsk, 'slide' | 'mounts'>,
+  ask: Pick<SlideAsk, 'slide' | 'mounts'> & { readonly locks?: LockAsk },
   { slide, lengthMm }: SlideOption,
   at: NodeId,
 ): readonly FitProblem[] => [
+  ...lacking(slide, ask.locks ?? NO_LOCKS).map((words) => badJoint(at, [`${slide.name} does not lock ${words}`])),
   ...(ask.slide !== null && namedSlide(context, ask) === null ? [unknown('unknown-hardware', at, ask.slide)] : []),
   ...(slide.lengthsMm.includes(lengthMm) ? [] : [unknown('unknown-hardware', at, `${slide.id} of ${lengthMm} mm`)]),
 ];

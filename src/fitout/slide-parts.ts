@@ -1,4 +1,4 @@
-import { type Box, boxMiddle, groupBy, type Vec3 } from '../base/index.ts';
+import { type Box, boxMiddle, groupBy, ROUNDING_MM, type Vec3 } from '../base/index.ts';
 import { boxShape } from '../bodies/index.ts';
 import type { Slide } from '../catalog/index.ts';
 import type { HoleWish } from './board.ts';
@@ -117,16 +117,31 @@ export const slideParts = (
   return together([parts, slideFasteners(context, job, holes)]);
 };
 
+/** The positions between shut and out that something is used in: half way, or wherever it locks. */
+const restsBetween = (travel: number, lockEveryMm: number | null): Mover['rests'] => {
+  if (lockEveryMm === null) return [{ name: 'half', share: 1 / 2 }];
+  const count = Math.ceil((travel - ROUNDING_MM) / lockEveryMm) - 1;
+  return Array.from({ length: Math.max(0, count) }, (_, i) => ({
+    name: `lock ${i + 1}`,
+    share: ((i + 1) * lockEveryMm) / travel,
+  }));
+};
+
 /** Something that slides out of the face, with the positions that it is used in. */
-export const slidingOut = (room: Room, id: PartId, name: string, option: SlideOption): Mover => ({
-  id,
-  origin: room.opening.id,
-  name,
-  motion: { kind: 'slide', direction: [0, -1, 0], travel: option.lengthMm * option.slide.extension },
-  carriedBy: room.mover,
-  rests: [
-    { name: 'stowed', share: 0 },
-    { name: 'half', share: 1 / 2 },
-    { name: 'open', share: 1 },
-  ],
-});
+export const slidingOut = (
+  room: Room,
+  id: PartId,
+  name: string,
+  option: SlideOption,
+  lockEveryMm: number | null = null,
+): Mover => {
+  const travel = option.lengthMm * option.slide.extension;
+  return {
+    id,
+    origin: room.opening.id,
+    name,
+    motion: { kind: 'slide', direction: [0, -1, 0], travel },
+    carriedBy: room.mover,
+    rests: [{ name: 'stowed', share: 0 }, ...restsBetween(travel, lockEveryMm), { name: 'open', share: 1 }],
+  };
+};

@@ -16,6 +16,8 @@ export const PIECES = {
   bracket: 'bolt-m8x40',
   /** A clamp, a cradle or an arm through its panel. */
   clamp: 'bolt-m6x30',
+  /** Under an adjustable shelf. */
+  shelfPin: 'shelf-pin-lock-5',
 } as const;
 
 /** Fasteners for slides: the first whose hole is at least as wide as the slide's. */

@@ -11,6 +11,7 @@ export { sayCase } from './say-case.ts';
 export { type ChangeSpeech, sayChange, sayFigureChange } from './say-change.ts';
 export { type SaidFinding, sayFinding, sayRule } from './say-finding.ts';
 export { sayFitProblem } from './say-fit-problem.ts';
+export { sayLoadPlate } from './say-load-plate.ts';
 export { sayMotions, sayOrderRow, sayOrderStep, sayReach } from './say-order.ts';
 export { sayPlace, sayProblem } from './say-problem.ts';
 export { sayExtraReading, sayMark, sayPlanStep, sayReading } from './say-reading.ts';

@@ -1,6 +1,7 @@
 import { compareText, groupBy, type LengthUnits } from '../base/index.ts';
 import type { Catalog, Hardware, HouseRules } from '../catalog/index.ts';
 import type { FitOut, HardwareUse } from '../fitout/index.ts';
+import { sayLoadPlate } from '../says/index.ts';
 import { type ListColumn, lengthColumn, listCsv } from './list-columns.ts';
 import { counted, type NameOf, placesOf } from './places.ts';
 import { toCent, toKilogram, toTenth } from './rounding.ts';
@@ -70,15 +71,29 @@ export interface HardwareListInput {
   readonly catalog: Catalog;
   readonly rules: HouseRules;
   readonly names?: NameOf;
+  /** Units of what is engraved on plates; millimetres and kilograms when left out. */
+  readonly units?: LengthUnits;
 }
+
+const noteOf = ({ safeLoadKg }: HardwareUse, record: Article | null, units: LengthUnits): string => {
+  if (record === null) return 'not in the catalog: no mass, no price';
+  return safeLoadKg === undefined ? '' : `engrave: ${sayLoadPlate(safeLoadKg, units)}`;
+};
 
 /**
  * The pick list: one row an article, slides of different lengths apart. Mass is that of the quantity used, price that
  * of what is fetched, spares included (house rule `hardware-spare-share`).
  */
-export const hardwareList = ({ fitout, catalog, rules, names }: HardwareListInput): readonly HardwareRow[] => {
+export const hardwareList = ({
+  fitout,
+  catalog,
+  rules,
+  names,
+  units = 'mm',
+}: HardwareListInput): readonly HardwareRow[] => {
   const places = placesOf(fitout, names);
-  const keyOf = (use: HardwareUse): string => `${use.from} ${use.item} ${use.from === 'slide' ? use.lengthMm : ''}`;
+  const keyOf = (use: HardwareUse): string =>
+    `${use.from} ${use.item} ${use.from === 'slide' ? use.lengthMm : ''} ${use.safeLoadKg ?? ''}`;
   const rowOf = (uses: readonly HardwareUse[], first: HardwareUse): HardwareRow => {
     const record = recordOf(first, catalog);
     const quantity = uses.reduce((sum, use) => sum + use.quantity, 0);
@@ -96,7 +111,7 @@ export const hardwareList = ({ fitout, catalog, rules, names }: HardwareListInpu
       massKg: (record?.massKg ?? 0) * quantity,
       price: (record?.price ?? 0) * (quantity + spares),
       where: counted(uses.map((use) => places.of(use))),
-      note: record === null ? 'not in the catalog: no mass, no price' : '',
+      note: noteOf(first, record, units),
     };
   };
   return [...groupBy(fitout.hardware, keyOf).values()]

@@ -154,7 +154,7 @@ export const createPacket = (input: PacketInput): Packet => {
     list(
       'hardware.csv',
       'what to fetch and buy',
-      hardwareCsv(hardwareList({ fitout, catalog, rules, names }), design.units),
+      hardwareCsv(hardwareList({ fitout, catalog, rules, names, units: design.units }), design.units),
     ),
     list('cut-sequence.csv', 'every cut of every sheet, in order', cutSequenceCsv(layouts, design.units)),
     list('router-layers.csv', 'what each layer of the router files is for', layerTableCsv(marks)),

@@ -105,7 +105,7 @@ describe('devices', () => {
   });
 
   test('all kinds of device are there', () => {
-    expect(new Set(devices.map((device) => device.kind)).size).toBe(12);
+    expect(new Set(devices.map((device) => device.kind)).size).toBe(13);
   });
 });
 

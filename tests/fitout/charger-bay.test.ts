@@ -82,4 +82,30 @@ describe('a charger bay', () => {
     expect(bay([['charger-x']]).problems).toMatchObject([{ code: 'unknown-device', because: ['charger-x'] }]);
     expect(bay([], { vent: 'vent-x' }).problems).toMatchObject([{ code: 'unknown-hardware', because: ['vent-x'] }]);
   });
+
+  it('draws the air out by a fan high in its back, over a low row of vents', () => {
+    const fitOut = bay([['charger-radio-6']], { fan: { id: 'device-9', device: 'fan-bay-120' } });
+    expect(fitOut.problems).toEqual([]);
+    const fan = boxOf(fitOut, 'device-9/body');
+    // 120 square in the middle of the back, its top 10 under the ceiling, 25 into the bay, its cable 20 before it.
+    expect([fan.min[0], fan.max[0]]).toEqual([390, 510]);
+    expect(fan.max[2]).toBeCloseTo(682.3 - 10, 9);
+    expect([fan.min[1], fan.max[1]].map((mm) => Math.round(mm * 10) / 10)).toEqual([556.6, 581.6]);
+    expect(boxOf(fitOut, 'device-9/plug').min[1]).toBeCloseTo(536.6, 9);
+    const cut = panelOf(fitOut, 'carcass-1/back').cuts.filter(({ kind }) => kind === 'cutout');
+    // Two louvres low (7 A × 13.8 V / 50 × 6000 mm² is 11592: two of 6000), none high, and a hole of 115.
+    expect(cut.map((each) => each.kind === 'cutout' && each.outline.shape)).toEqual([
+      'circle',
+      'rectangle',
+      'rectangle',
+    ]);
+    // It weighs 0.16 kg and draws its 0.25 A like any other device.
+    expect(fitOut.masses.find(({ origin }) => origin === 'device-9')?.massKg).toBe(0.16);
+    expect(fitOut.devices.map(({ device }) => device)).toContain('fan-bay-120');
+    // Deep 230 + 45, and 45 of fan with its cable at the back.
+    expect(fitOut.openings[0]?.least[1]).toBe(320);
+    expect(bay([], { fan: { id: 'device-9', device: 'no-fan' } }).problems).toMatchObject([
+      { code: 'unknown-device', at: 'device-9' },
+    ]);
+  });
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { houseRules, type Material, standardCatalog } from '../../src/catalog/index.ts';
 import { type FitOut, type Panel, solveFitOut } from '../../src/fitout/index.ts';
 import reference from '../reference/drawer-box.json' with { type: 'json' };
-import { carcass, designOf, empty, fitted, openingOf, panelOf, solved } from './designs.ts';
+import { carcass, designOf, divided, empty, fitted, fixed, openingOf, panelOf, share, solved } from './designs.ts';
 import { bodyBox } from './measures.ts';
 
 type Plain = Readonly<Record<string, unknown>>;
@@ -169,5 +169,63 @@ describe('a drawer', () => {
       ['unknown-hardware', 'latch-none'],
     ]);
     expect(fitOut.movers).toHaveLength(1);
+  });
+
+  it('locks where it is asked to, on slides that do', () => {
+    // Of 45, 68 and 100 kg only the 100 comes with locks; 20.3 kg of box and gear are within 30.3 allowed.
+    const locked = one({ slideLocks: 'both' });
+    expect(locked.problems).toEqual([]);
+    expect(locked.hardware.find(({ from }) => from === 'slide')?.item).toBe('slide-100-lock');
+    expect(one({ slideLocks: 'out', slide: 'slide-100' }).problems).toMatchObject([
+      { code: 'bad-joint', at: 'opening-1', because: [expect.stringMatching(/does not lock out$/)] },
+    ]);
+    expect(one({ slideLocks: 'none', slide: 'slide-100' }).problems).toEqual([]);
+  });
+
+  it('is built with butted corners and a bottom screwed on from below where that is chosen', () => {
+    const fitOut = one({ slide: 'slide-45', slideLengthMm: 500, boxJoint: 'butt', bottomJoint: 'below' });
+    expect(fitOut.problems).toEqual([]);
+    const size = (role: string) => {
+      const { length, width } = panelOf(fitOut, `opening-1/${role}`);
+      return [length, width].map((side) => Math.round(side * 10) / 10);
+    };
+    // 864.6 − 2 × 12.9 = 838.8 outside; between the sides 838.8 − 24; 646.6 high less 6.4 of bottom.
+    expect(size('box-front')).toEqual([814.8, 640.2]);
+    expect(size('box-side-left')).toEqual([500, 640.2]);
+    // The bottom is as large as the box: along the depth, which is its grain.
+    expect(size('box-bottom')).toEqual([500, 838.8]);
+    expect(panelOf(fitOut, 'opening-1/box-side-left').cuts.filter(({ kind }) => kind === 'groove')).toEqual([]);
+    // Clear inside up to the same edge: 646.6 − 6.4.
+    expect(openingOf(fitOut, 'opening-2').size.map((side) => Math.round(side * 10) / 10)).toEqual([814.8, 476, 640.2]);
+    // Round the bottom: 838.8 takes 2 + ⌈758.8 / 150⌉ − 1 = 7 screws, 500 takes 2 + ⌈420 / 150⌉ − 1 = 4, twice each.
+    expect(fitOut.hardware.find(({ id }) => id === 'opening-1/bottom-screws')?.quantity).toBe(22);
+  });
+
+  it('is divided inside, with dividers that stand in its box and move with it', () => {
+    const fitOut = one({
+      slide: 'slide-45',
+      slideLengthMm: 500,
+      inside: divided('opening-2', 'columns', [
+        [fixed(200), empty('opening-3')],
+        [share(), empty('opening-4')],
+      ]),
+    });
+    expect(fitOut.problems).toEqual([]);
+    const divider = panelOf(fitOut, 'opening-2/divider-1');
+    expect(divider.mover).toBe('opening-1/drawer');
+    // 12 of box sheet between 200 and the rest of 814.8.
+    expect(openingOf(fitOut, 'opening-4').size[0]).toBeCloseTo(814.8 - 200 - 12, 9);
+  });
+
+  it('cannot lay its front over the face where a panel stands before it', () => {
+    const behind = solved([
+      carcass(
+        divided('opening-0', 'layers', [
+          [fixed(150), empty('opening-9')],
+          [share(), fitted('opening-1', drawer({ front: 'overlay' }))],
+        ]),
+      ),
+    ]);
+    expect(behind.problems).toMatchObject([{ code: 'bad-joint', at: 'opening-1' }]);
   });
 });

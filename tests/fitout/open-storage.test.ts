@@ -100,3 +100,85 @@ describe('open storage', () => {
     ]);
   });
 });
+
+describe('adjustable shelves', () => {
+  const onPins = (rest: Plain = {}) => alone({ shelves: 'adjustable', shelvesUpMm: [200], ...rest });
+
+  it('stand at the hole next to the height stated, with a spare at each end', () => {
+    const fitOut = onPins();
+    expect(fitOut.problems).toEqual([]);
+    // Holes every 32 from the floor; the shelf of 12 lies on a pin of 5: hole 6 at 192 + 2.5 + 12 = 206.5, hole 5 at 174.5.
+    expect(fitOut.rooms[1]?.pose.at[2]).toBeCloseTo(17.7 + 206.5, 9);
+    expect(fitOut.rooms[0]?.size[2]).toBeCloseTo(206.5 - 12, 9);
+    const shelf = panelOf(fitOut, 'opening-1/shelf-1');
+    // 864.6 − 2 × 1; nothing is housed, so the side keeps its volume.
+    expect([shelf.length, shelf.width].map((side) => Math.round(side * 10) / 10)).toEqual([862.6, 581.6]);
+    const [side, plain] = [fitOut, alone()].map((each) => panelOf(each, 'carcass-1/side-left').volumeMm3);
+    expect(side).toBeCloseTo(plain ?? Number.NaN, 6);
+  });
+
+  it('lie on four pins in two rows of blind holes, three more above and below', () => {
+    const fitOut = onPins();
+    const holes = panelOf(fitOut, 'carcass-1/side-right').cuts.filter((cut) => cut.kind === 'hole');
+    // Holes 3 to 9 in each of two rows.
+    expect(holes).toHaveLength(14);
+    expect(holes.every((hole) => hole.diameter === 5 && hole.face === 'a')).toBe(true);
+    // 10 deep, or half of 17.7 where that is less.
+    expect(holes[0]?.depth).toBeCloseTo(8.85, 9);
+    expect(fitOut.hardware.find(({ item }) => item === 'shelf-pin-lock-5')?.quantity).toBe(4);
+    // A shelf at the floor has no holes below the first: 1 to 4.
+    const low = onPins({ shelvesUpMm: [47] });
+    expect(panelOf(low, 'carcass-1/side-right').cuts.filter((cut) => cut.kind === 'hole')).toHaveLength(8);
+    // 4 × 6 g.
+    expect(fitOut.masses.find(({ id }) => id === 'opening-1/shelf-1/pins')?.massKg).toBeCloseTo(0.024, 9);
+  });
+
+  it('ask for as much depth as their rows of holes take', () => {
+    // 2 × 37 + 5 deep; 206.5 + 40 up.
+    expect(onPins().openings[0]?.least.map((mm) => Math.round(mm * 10) / 10)).toEqual([40, 79, 246.5]);
+  });
+});
+
+describe('the floor of a bay', () => {
+  it('carries a mat by the metre, on which gear stands', () => {
+    const fitOut = alone({ mat: 'mat-rubber-3', lipHeightMm: 40 });
+    expect(fitOut.problems).toEqual([]);
+    // 864.6 × (581.6 − 12 of lip) of a roll 1000 wide: 0.4925 m, 3.6 kg each.
+    const mat = fitOut.hardware.find(({ id }) => id === 'opening-1/mat');
+    expect(mat?.quantity).toBeCloseTo((864.6 * 569.6) / 1e6, 9);
+    expect(fitOut.masses.find(({ id }) => id === 'opening-1/mat')?.massKg).toBeCloseTo(1.7729, 4);
+    expect(fitOut.rooms[0]?.pose.at[2]).toBeCloseTo(17.7 + 3, 9);
+    // The lip stands 40 above the mat.
+    expect(panelOf(fitOut, 'opening-1/lip-1').width).toBe(43);
+  });
+
+  it('drains through a round hole in its middle', () => {
+    const fitOut = alone({ drain: 'drain-flush-25' });
+    expect(fitOut.problems).toEqual([]);
+    const [floor, plain] = [fitOut, alone()].map((each) => panelOf(each, 'carcass-1/bottom'));
+    const hole = floor?.cuts.find((cut) => cut.kind === 'cutout');
+    expect(hole).toMatchObject({ why: 'drain', outline: { shape: 'circle', diameter: expect.closeTo(25, 9) } });
+    // π × 12.5² × 17.7.
+    expect((plain?.volumeMm3 ?? 0) - (floor?.volumeMm3 ?? 0)).toBeCloseTo(Math.PI * 12.5 ** 2 * 17.7, 3);
+    expect(alone({ drain: 'no-drain' }).problems).toMatchObject([{ code: 'unknown-hardware', because: ['no-drain'] }]);
+  });
+
+  it('has nothing to drain through where no panel lies below', () => {
+    const top = solved([
+      carcass(
+        divided(
+          'opening-1',
+          'rows',
+          [
+            [fixed(300), fitted('opening-2', bay({ drain: 'drain-flush-25' }))],
+            [share(), empty('opening-3')],
+          ],
+          'none',
+        ),
+      ),
+    ]);
+    expect(top.problems).toMatchObject([
+      { code: 'bad-joint', at: 'opening-2', because: ['drain meets no panel below'] },
+    ]);
+  });
+});

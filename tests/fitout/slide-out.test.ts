@@ -127,3 +127,110 @@ describe('the slide of a slide-out', () => {
     expect(low.problems[0]?.needMm).toBeCloseTo(222.7, 9);
   });
 });
+
+describe('a slide-out that is tied down, locked and marked', () => {
+  it('has slots along both sides of its deck, and straps that hold what stands on it', () => {
+    const fitOut = tray({ slide: 'slide-100', tieDown: { everyMm: 200, strap: 'strap-cam-25', straps: 2 } });
+    expect(fitOut.problems).toEqual([]);
+    const slots = panelOf(fitOut, 'opening-1/deck').cuts.filter((cut) => cut.kind === 'cutout');
+    // 897.6 between the lips: slots of 25 + 10 every 200 make ⌊862.6 / 200⌋ + 1 = 5 a side.
+    expect(slots).toHaveLength(10);
+    const [first] = slots;
+    if (first?.kind !== 'cutout' || first.outline.shape !== 'rectangle') throw new Error('no slot');
+    const { from, to } = first.outline;
+    expect([to[0] - from[0], to[1] - from[1]].map(Math.round).sort((a, b) => a - b)).toEqual([8, 35]);
+    // The deck loses 10 × (35 × 8 − (4 − π) × 4²) × 17.7.
+    const plain = panelOf(tray({ slide: 'slide-100' }), 'opening-1/deck').volumeMm3;
+    const slot = 35 * 8 - (4 - Math.PI) * 16;
+    expect(plain - panelOf(fitOut, 'opening-1/deck').volumeMm3).toBeCloseTo(10 * slot * 17.7, 3);
+    expect(fitOut.rooms[0]?.keeps).toBe('strap');
+    // 2 × 0.2 kg, riding on the tray.
+    expect(fitOut.masses.find(({ id }) => id === 'opening-2/straps')).toMatchObject({
+      massKg: 0.4,
+      mover: 'opening-1/tray',
+    });
+  });
+
+  it('keeps its slots beside the rails of under-mount slides', () => {
+    const fitOut = tray({ slide: 'tray-slide-225', tieDown: { everyMm: 300, strap: 'strap-cam-25', straps: 1 } });
+    const slots = panelOf(fitOut, 'opening-1/deck').cuts.flatMap((cut) =>
+      cut.kind === 'cutout' && cut.outline.shape === 'rectangle' ? [cut.outline.from[1], cut.outline.to[1]] : [],
+    );
+    const wide = panelOf(fitOut, 'opening-1/deck').width;
+    // The rail reaches 75 in from the outside of the side of 12, the deck 4 into that: 75 + 25 + 12 − 8 from its edge.
+    expect(Math.min(...slots)).toBeCloseTo(75 + 25 + 0.333 * 12, 6);
+    expect(Math.max(...slots)).toBeCloseTo(wide - (75 + 25 + 0.333 * 12), 6);
+  });
+
+  it('locks every so far on slides that do, and says which do not', () => {
+    const fitOut = tray({ lockEveryMm: 300 });
+    expect(fitOut.problems).toEqual([]);
+    // Under-mount slides of 225 kg lock every 150; 900 long, all of it.
+    expect(fitOut.hardware.find(({ from }) => from === 'slide')).toMatchObject({
+      item: 'tray-slide-225',
+      lengthMm: 900,
+    });
+    expect(fitOut.movers[0]?.rests).toEqual([
+      { name: 'stowed', share: 0 },
+      { name: 'lock 1', share: expect.closeTo(1 / 3, 9) },
+      { name: 'lock 2', share: expect.closeTo(2 / 3, 9) },
+      { name: 'open', share: 1 },
+    ]);
+    const because = (rest: Plain) => tray(rest).problems.flatMap((problem) => problem.because);
+    expect(because({ lockEveryMm: 200, slide: 'tray-slide-225' })).toEqual([
+      'Under-mount tray slide 225 kg, full extension does not lock every 200 mm',
+    ]);
+    expect(because({ lockEveryMm: 150, slide: 'slide-100' })).toHaveLength(3);
+  });
+
+  it('runs on the slides that its mounting names', () => {
+    const slide = (mount: string | null) => tray({ mount }).hardware.find(({ from }) => from === 'slide')?.item;
+    expect([slide(null), slide('side'), slide('under')]).toEqual(['slide-45', 'slide-45', 'tray-slide-225']);
+  });
+
+  it('bears a plate with what its slides leave for the load', () => {
+    const fitOut = tray({ slide: 'slide-227-lock', slideLengthMm: 900, loadPlate: 'plate-load-90' });
+    // 227 × 0.5 × min(1, 900 / 826) = 113.5; deck 826 × 921.6 × 17.7 at 680 kg/m³ and lips 2 × (921.6 × 77.7 + 826 × 60) × 12
+    // at 692 weigh 9.2 + 2.0 = 11.2: 102 whole kilograms are left.
+    expect(fitOut.hardware.find(({ id }) => id === 'opening-1/load-plate')?.safeLoadKg).toBe(102);
+  });
+});
+
+describe('a slide-out with a second level', () => {
+  const two = (rest: Plain = {}) =>
+    tray({ slide: 'slide-100', second: { upMm: 180, inside: empty('opening-3') }, ...rest });
+
+  it('carries a second deck between taller sides, and a room above it that moves along', () => {
+    const fitOut = two();
+    expect(fitOut.problems).toEqual([]);
+    // Sides: 17.7 of deck + 180 + lip 60.
+    expect(tenth([panelOf(fitOut, 'opening-1/tray-side-left').width])).toEqual([257.7]);
+    const deck = panelOf(fitOut, 'opening-1/second-deck');
+    // As the first: 802 between the sides + 2 × 0.333 × 12; full depth.
+    expect(deck.width).toBeCloseTo(809.992, 9);
+    expect(deck.length).toBeCloseTo(921.6, 9);
+    // Below: 180 − 17.7. Above: 325.9 − 180.
+    expect(tenth(openingOf(fitOut, 'opening-2').size)).toEqual([802, 897.6, 162.3]);
+    expect(tenth(openingOf(fitOut, 'opening-3').size)).toEqual([802, 897.6, 145.9]);
+    expect(openingOf(fitOut, 'opening-3').mover).toBe('opening-1/tray');
+    expect(fitOut.rooms.map(({ opening, keeps }) => [opening, keeps])).toEqual([
+      ['opening-2', 'lip'],
+      ['opening-3', 'lip'],
+    ]);
+    // 6 + 17.7 + 180 + 60 of lip + 15 above.
+    expect(fitOut.openings[0]?.least[2]).toBeCloseTo(278.7, 9);
+  });
+
+  it('counts what stands on it, and refuses one that leaves too little below', () => {
+    const heavy = two({ slide: null });
+    const gear = { ...load(150), place: { opening: 'opening-3', level: 0, at: [0, 0, 0] } };
+    const loaded = tray({ second: { upMm: 180, inside: empty('opening-3') } }, [gear]);
+    const slideOf = (fitOut: typeof heavy) => fitOut.hardware.find(({ from }) => from === 'slide')?.item;
+    expect(slideOf(heavy)).not.toBe(slideOf(loaded));
+    expect(slideOf(loaded)).toBe('tray-slide-400');
+    // 70 − 17.7 leaves 52.3 for a lip of 60.
+    expect(two({ second: { upMm: 70, inside: empty('opening-3') } }).problems).toMatchObject([
+      { code: 'rules-fight', at: 'opening-1', axis: 'up', needMm: 60, haveMm: expect.closeTo(52.3, 9) },
+    ]);
+  });
+});

@@ -46,6 +46,7 @@ export const chargerBay = (fc: Fc): Any<Plain> => {
     kind: fc.constant('charger-bay'),
     rows: fc.array(fc.array(fc.constantFrom(...chargers), { minLength: 1, maxLength: 3 }), { maxLength: 2 }),
     vent: oneOrNone(fc, ['vent-louvre-60', 'vent-round-70']),
+    fan: fc.constantFrom(null, null, 'fan-bay-80', 'fan-bay-120'),
     aboveMm: fc.constantFrom(0, 120),
   });
 };

@@ -33,7 +33,9 @@ const drawer = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
     boxMaterial: fc.constantFrom('birch-ply-12', 'birch-ply-15'),
     bottomMaterial: fc.constantFrom('birch-ply-6', 'birch-ply-9'),
     boxHeightMm: fc.constantFrom(null, null, 90, 140),
+    slideLocks: fc.constantFrom('none', 'none', 'shut', 'both'),
     boxJoint: fc.constantFrom('rabbet', 'butt'),
+    bottomJoint: fc.constantFrom('groove', 'groove', 'below'),
     front: fc.constantFrom('inset', 'overlay'),
     latch: oneOrNone(fc, hardwareOf('latch')),
     pull: oneOrNone(fc, hardwareOf('pull')),
@@ -49,7 +51,12 @@ const slideOut = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
     lipHeightMm: fc.constantFrom(0, 60, 90),
     lipMaterial: fc.constantFrom('birch-ply-12', 'birch-ply-9'),
     latch: oneOrNone(fc, hardwareOf('latch')),
+    mount: fc.constantFrom(null, null, 'side', 'under'),
+    lockEveryMm: fc.constantFrom(null, null, 150, 300),
+    tieDown: fc.constantFrom(null, { everyMm: 120, strap: 'strap-cam-25', straps: 1 }),
+    loadPlate: fc.constantFrom(null, 'plate-load-90'),
     inside,
+    second: fc.option(fc.record({ upMm: fc.constantFrom(120, 260), inside }), { nil: null, freq: 2 }),
   });
 
 const openStorage = (fc: Fc): Any<Plain> =>
@@ -59,8 +66,11 @@ const openStorage = (fc: Fc): Any<Plain> =>
       .uniqueArray(fc.integer({ min: 80, max: 300 }), { maxLength: 2 })
       .map((list) => [...list].sort((a, b) => a - b)),
     shelfMaterial: fc.constantFrom('birch-ply-12', 'birch-ply-9'),
+    shelves: fc.constantFrom('fixed', 'adjustable'),
     restraint: oneOrNone(fc, hardwareOf('net', 'strap')),
     lipHeightMm: fc.constantFrom(0, 40),
+    mat: oneOrNone(fc, hardwareOf('mat')),
+    drain: oneOrNone(fc, hardwareOf('drain')),
   });
 
 const faceplate = (fc: Fc): Any<Plain> => {
@@ -78,8 +88,11 @@ const faceplate = (fc: Fc): Any<Plain> => {
 const apparatusBracket = (fc: Fc): Any<Plain> =>
   fc.record({
     kind: fc.constant('apparatus-bracket'),
-    bracket: fc.constantFrom('bracket-pack-back', ...hardwareOf('bracket')),
+    bracket: fc.constantFrom(...hardwareOf('cradle')),
     mounting: fc.constantFrom('floor', 'back'),
+    strap: oneOrNone(fc, hardwareOf('strap')),
+    lock: fc.constantFrom(null, 'lock-pack-lever'),
+    nextSizeUp: fc.boolean(),
   });
 
 const door = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
@@ -187,6 +200,7 @@ const numbered = (tree: unknown, next: (prefix: string) => string): unknown => {
   const entries = Object.entries(tree).map(([key, value]): readonly [string, unknown] => {
     if (key === 'opening' || key === 'inside')
       return [key, { id: next('opening'), name: '', ...(numbered(value, next) as Plain) }];
+    if (key === 'fan' && typeof value === 'string') return [key, { id: next('device'), device: value }];
     if (key === 'rows' && Array.isArray(value))
       return [key, value.map((row: readonly string[]) => row.map((device) => ({ id: next('device'), device })))];
     return [key, numbered(value, next)];

@@ -161,7 +161,11 @@ describe('everything of a fitting that fits', () => {
         const fitOut = solve(design);
         const refused = new Set(fitOut.problems.filter(({ code }) => code === 'too-small').map(({ at }) => at));
         if (refused.size > 0) return;
-        const panels = (fitOut.panels as readonly Panel[]).filter(isSquare);
+        // What a problem says cannot be made, a front laid over a partition say, is not held to it.
+        const unmade = new Set<string>(fitOut.problems.map(({ at }) => at));
+        const panels = (fitOut.panels as readonly Panel[]).filter(
+          (panel) => isSquare(panel) && !unmade.has(panel.origin),
+        );
         const wood = new Map(
           fitOut.carcasses.map(({ id }) => [id, panels.filter((panel) => panel.carcass === id).flatMap(woodOf)]),
         );

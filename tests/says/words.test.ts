@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { type Design, emptyDesign, type Opening } from '../../src/design/index.ts';
+import { type Design, emptyDesign, FRESH_FITTINGS, type Opening } from '../../src/design/index.ts';
 import { SURVEY_FACTS, VEHICLE_FACTS } from '../../src/envelope/index.ts';
 import { CASE_IDS, WAY_KINDS, type WayOut } from '../../src/inspection/index.ts';
 import {
@@ -156,17 +156,7 @@ describe('nameOfPart', () => {
     content: {
       kind: 'fitted',
       fitting: {
-        kind: 'drawer',
-        slide: null,
-        slideLengthMm: null,
-        boxMaterial: 'birch-ply-12',
-        bottomMaterial: 'birch-ply-6',
-        boxHeightMm: null,
-        boxJoint: 'rabbet',
-        front: 'inset',
-        latch: null,
-        backStop: null,
-        pull: null,
+        ...FRESH_FITTINGS.drawer(() => inside.id),
         inside,
       },
     },

@@ -8,11 +8,15 @@ const shape = {
   kind: z.literal('drawer'),
   slide: catalogIdSchema.nullable().default(null),
   slideLengthMm: sizeMmSchema.nullable().default(null),
+  /** Where the slides themselves lock. */
+  slideLocks: z.enum(['none', 'shut', 'out', 'both']).default('none'),
   boxMaterial: catalogIdSchema,
   bottomMaterial: catalogIdSchema,
   boxHeightMm: sizeMmSchema.nullable().default(null),
   /** Front and back of the box sit between its sides in rabbets, or butt against them. */
   boxJoint: z.enum(['rabbet', 'butt']).default('rabbet'),
+  /** The bottom stands in a groove all round, or is screwed on from below. */
+  bottomJoint: z.enum(['groove', 'below']).default('groove'),
   front: z.enum(['inset', 'overlay']).default('inset'),
   latch: catalogIdSchema.nullable().default(null),
   /** A pair of stops behind it that take it when the vehicle is struck from the front, or null for the back panel alone. */
@@ -32,10 +36,12 @@ export const freshDrawer: FreshFitting<Drawer> = (newId) => ({
   kind: 'drawer',
   slide: null,
   slideLengthMm: null,
+  slideLocks: 'none',
   boxMaterial: 'birch-ply-12',
   bottomMaterial: 'birch-ply-6',
   boxHeightMm: null,
   boxJoint: 'rabbet',
+  bottomJoint: 'groove',
   front: 'inset',
   latch: 'latch-slam',
   backStop: null,

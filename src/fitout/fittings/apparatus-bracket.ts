@@ -1,8 +1,8 @@
-import { type Box, boxSize, shift, type Vec3 } from '../../base/index.ts';
+import { add, type Box, boxMiddle, boxSize, shift, type Vec3 } from '../../base/index.ts';
 import type { FittingByKind } from '../../design/index.ts';
 import { DEEP, largerOf } from '../axes.ts';
 import type { CarcassContext } from '../context.ts';
-import { stockedRoom } from '../gear-size.ts';
+import { nextSizeGrowth, stockedRoom } from '../gear-size.ts';
 import { fastenersOf, hardwareOf, pieceOf } from '../hardware.ts';
 import { badJoint } from '../problem.ts';
 import { type FittingParts, NO_PARTS, type Room, together } from '../solved.ts';
@@ -47,22 +47,30 @@ const solveBracket = (fitting: ApparatusBracket, room: Room, context: CarcassCon
         mover: room.mover,
         pose: shift(room.box.min),
         size: [across, deep - size[DEEP], up],
+        ...(fitting.nextSizeUp ? { growth: nextSizeGrowth(context, id) } : {}),
         keeps: 'bracket',
       },
     ],
     problems: room.walls[wall] === null ? [badJoint(id, [`bracket meets no panel at its ${wall}`])] : [],
   };
   const { mover } = room;
+  const held = boxMiddle(room.box);
   return together([
     own,
+    ...(['strap', 'lock'] as const).map((role) =>
+      fitting[role] === null
+        ? NO_PARTS
+        : pieceOf(context, { id: `${id}/${role}`, origin: id, item: fitting[role], quantity: 1, at: held, mover }),
+    ),
     pieceOf(context, { id: `${id}/bracket`, origin: id, item: fitting.bracket, quantity: 1, at, mover }),
     fastenersOf(context, { id: `${id}/bracket-bolts`, origin: id, item: PIECES.bracket, quantity: BOLTS, mover }),
   ]);
 };
 
 /**
- * A bracket for one breathing-apparatus pack, on the back or on the floor at the rear of its room. It is a solid of
- * its record's size; the pack stands in what is left in front of it and comes straight out.
+ * A bracket for one breathing-apparatus pack, on the back or on the floor at the rear of its room, with a strap and a
+ * positive lock. It is a solid of its record's size; the pack stands in what is left in front of it and comes straight
+ * out. Where the next larger cylinder is to go on, the room is wanted that much larger.
  */
 export const apparatusBracketSolver: FittingSolver<ApparatusBracket> = {
   leastRoom: (fitting, { opening, counting }, context) => {
@@ -70,7 +78,8 @@ export const apparatusBracketSolver: FittingSolver<ApparatusBracket> = {
     const worth = context.rule('least-inside');
     const bare = largerOf([across, deep + worth, up], [worth, 0, worth]);
     if (counting === 'built') return bare;
-    const stocked = stockedRoom(context, opening.id);
+    const growth: Vec3 = fitting.nextSizeUp ? nextSizeGrowth(context, opening.id) : [0, 0, 0];
+    const stocked = add(stockedRoom(context, opening.id), growth);
     return largerOf(bare, [stocked[0], stocked[1] + deep, stocked[2]]);
   },
   solve: solveBracket,

@@ -8,10 +8,11 @@ import { PIECES } from '../standard-pieces.ts';
 const SCREWS_A_VENT = 4;
 const WATTS_OF_THE_RULE = 50;
 
-/** Vents in the back of a bay: as many in a low row as in a high one. */
+/** Vents in the back of a bay: as many in a low row as in a high one, or a low row alone under a fan. */
 export interface BayVents {
   readonly count: number;
   readonly inRow: number;
+  readonly rows: number;
   /** Length across × width up of one vent, and how far it stands into the bay. */
   readonly size: readonly [number, number];
   readonly deep: number;
@@ -19,32 +20,33 @@ export interface BayVents {
   readonly flange: number;
 }
 
-const NO_VENTS: BayVents = { count: 0, inRow: 0, size: [0, 0], deep: 0, flange: 0 };
+const NO_VENTS: BayVents = { count: 0, inRow: 0, rows: 0, size: [0, 0], deep: 0, flange: 0 };
 
 /**
  * The vents that a current asks for: all the power taken turns to heat, and each of the two rows has the free area of
- * the house rules for it. At least one low and one high.
+ * the house rules for it. At least one low and one high, unless a fan stands in for the high ones.
  */
-export const bayVents = (item: string | null, amps: number, context: CarcassContext): BayVents => {
+export const bayVents = (item: string | null, amps: number, hasFan: boolean, context: CarcassContext): BayVents => {
   const record = item === null ? undefined : context.catalog.hardware.get(item);
   if (!record?.sizeMm || record.freeMm2 === undefined) return NO_VENTS;
   const watts = amps * context.rule('supply-volts');
   const areaMm2 = (watts / WATTS_OF_THE_RULE) * context.rule('vent-area-per-50w');
   const inRow = Math.max(1, Math.ceil(areaMm2 / record.freeMm2));
   const [length, width, height] = record.sizeMm;
-  return { count: 2 * inRow, inRow, size: [length, width], deep: height, flange: context.rule('vent-flange') };
+  const rows = hasFan ? 1 : 2;
+  return { count: rows * inRow, inRow, rows, size: [length, width], deep: height, flange: context.rule('vent-flange') };
 };
 
-/** Across × up that the vents need: a row beside each other, two rows above each other, a flange's width around each. */
-export const ventNeed = ({ count, inRow, size, flange }: BayVents): readonly [number, number] =>
-  count === 0 ? [0, 0] : [inRow * (size[0] + flange) + flange, 2 * (size[1] + flange) + flange];
+/** Across × up that the vents need: a row beside each other, rows above each other, a flange's width around each. */
+export const ventNeed = ({ count, inRow, rows, size, flange }: BayVents): readonly [number, number] =>
+  count === 0 ? [0, 0] : [inRow * (size[0] + flange) + flange, rows * (size[1] + flange) + flange];
 
 /** Middles of the vents across and up: shared out over the width, close to floor and ceiling. */
-const middlesOf = ({ inRow, size, flange }: BayVents, { box }: Room): readonly (readonly [number, number])[] => {
+const middlesOf = ({ inRow, rows, size, flange }: BayVents, { box }: Room): readonly (readonly [number, number])[] => {
   const { min, max } = box;
-  const rows = [min[2] + flange + size[1] / 2, max[2] - flange - size[1] / 2];
+  const heights = [min[2] + flange + size[1] / 2, max[2] - flange - size[1] / 2].slice(0, rows);
   const pitch = (max[0] - min[0]) / inRow;
-  return rows.flatMap((up) => Array.from({ length: inRow }, (_, i) => [min[0] + (i + 1 / 2) * pitch, up] as const));
+  return heights.flatMap((up) => Array.from({ length: inRow }, (_, i) => [min[0] + (i + 1 / 2) * pitch, up] as const));
 };
 
 /** The vents on the inner face of the back, a hole through it behind each, and their screws. */

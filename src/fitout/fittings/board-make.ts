@@ -4,7 +4,7 @@ import type { FittingByKind } from '../../design/index.ts';
 import { ACROSS, DEEP, UP, withAxis } from '../axes.ts';
 import type { CarcassContext, Counting } from '../context.ts';
 import { sheetMassKg, squareMetres } from '../masses.ts';
-import { leastSlide, type SlideAsk, type SlideOption } from '../slide-choice.ts';
+import { leastSlide, NO_LOCKS, type SlideAsk, type SlideOption } from '../slide-choice.ts';
 import { stockOf } from '../stock.ts';
 import { type SpringPlan, springPlan, springReach, springRecord } from './gas-springs.ts';
 import {
@@ -157,7 +157,7 @@ export const carriageAsk = (fitting: CommandBoard, make: BoardMake, size: Vec3, 
   shortest: () => context.rule('board-carriage-min'),
   width: () => size[ACROSS],
   load: ({ lengthMm }) => boardKg(make, size, lengthMm, context),
-  locks: () => false,
+  locks: () => NO_LOCKS,
 });
 
 export interface BoardNeed {

@@ -8,7 +8,7 @@ import { frontNeed } from '../hardware.ts';
 import { sheetMassKg } from '../masses.ts';
 import type { FitProblem } from '../parts.ts';
 import { mmWords, rulesFight } from '../problem.ts';
-import { leastSlide, type SlideAsk, type SlideOption, slideFor } from '../slide-choice.ts';
+import { type LockAsk, leastSlide, type SlideAsk, type SlideOption, slideFor } from '../slide-choice.ts';
 import type { Room } from '../solved.ts';
 import { stockOf } from '../stock.ts';
 import { boxJoints } from './drawer-box.ts';
@@ -57,6 +57,13 @@ const emptyKg = ([w, d, h]: Vec3, make: Make): number => {
   return sheetMassKg(sides, make.sheet) + sheetMassKg(front, make.frontSheet) + sheetMassKg(bottom, make.bottomSheet);
 };
 
+/** Where the slides of a drawer must lock, as the user wants it. */
+export const drawerLocks = ({ slideLocks }: Pick<Drawer, 'slideLocks'>): LockAsk => ({
+  in: slideLocks === 'shut' || slideLocks === 'both',
+  out: slideLocks === 'out' || slideLocks === 'both',
+  everyMm: null,
+});
+
 const askOf = (
   fitting: Drawer,
   context: CarcassContext,
@@ -71,7 +78,7 @@ const askOf = (
     shortest: () => size.clear[1] + 2 * make.sheet.thicknessMm,
     width: size.width,
     load: ({ slide, lengthMm }) => gearKg + emptyKg([size.width(slide), lengthMm, size.height], make),
-    locks: () => false,
+    locks: () => drawerLocks(fitting),
   };
 };
 

@@ -1,21 +1,28 @@
-import type { Box, Vec3 } from '../../base/index.ts';
+import { type Box, boxSize, type Vec3 } from '../../base/index.ts';
 import type { FittingByKind, Opening } from '../../design/index.ts';
 import { RIGHT, TO_FACE } from '../axes.ts';
 import { backStops } from '../back-stop.ts';
 import type { Board } from '../board.ts';
 import type { CarcassContext } from '../context.ts';
 import { fastenersOf, hardwareOf, onFront, pieceOf, screwsAlong } from '../hardware.ts';
-import type { PartId } from '../parts.ts';
+import type { FitProblem, PartId } from '../parts.ts';
+import { badJoint } from '../problem.ts';
 import { type SlideOption, slideProblems } from '../slide-choice.ts';
 import { type SlideSide, slideParts, slidingOut } from '../slide-parts.ts';
 import { type FittingParts, NO_PARTS, type Room, together, type Wall, type Walls } from '../solved.ts';
 import { PIECES } from '../standard-pieces.ts';
 import { stockOf } from '../stock.ts';
 import { boxJoints, type DrawerBox, drawerBox } from './drawer-box.ts';
-import { boxPlace, chooseSlide, lowBox, type Make, makeOf, needOf } from './drawer-size.ts';
+import { boxPlace, chooseSlide, drawerLocks, lowBox, type Make, makeOf, needOf } from './drawer-size.ts';
 import type { FittingSolver } from './solver.ts';
 
 type Drawer = FittingByKind['drawer'];
+
+/** A front laid over what surrounds the opening stands before the face, where no panel may be. */
+const overPanel = ({ front }: Drawer, { opening, walls }: Room): readonly FitProblem[] =>
+  front === 'overlay' && walls.front !== null
+    ? [badJoint(opening.id, [`front over the face meets ${walls.front.board.name}`])]
+    : [];
 
 /** The drawer front: inside the opening with the reveal all round, or over half of what surrounds it. */
 const frontBoard = (fitting: Drawer, room: Room, context: CarcassContext, name: string): Board => {
@@ -76,13 +83,17 @@ const frontHardware = (fitting: Drawer, room: Room, front: Board, context: Carca
   return together([piece('latch', 'inward'), piece('pull', 'outward')]);
 };
 
-const fasteners = (room: Room, outside: Box, context: CarcassContext, mover: PartId): FittingParts => {
+const fasteners = (fitting: Drawer, room: Room, outside: Box, context: CarcassContext, mover: PartId): FittingParts => {
   const origin = room.opening.id;
+  const [wide, deep] = boxSize(outside);
+  const round = 2 * (screwsAlong(context, wide) + screwsAlong(context, deep));
+  const bottom = fitting.bottomJoint === 'below' ? round : 0;
   const corners = 4 * screwsAlong(context, outside.max[2] - outside.min[2]);
   const front = 2 * screwsAlong(context, outside.max[0] - outside.min[0]);
   return together([
     fastenersOf(context, { id: `${origin}/box-screws`, origin, item: PIECES.box, quantity: corners, mover }),
     fastenersOf(context, { id: `${origin}/front-screws`, origin, item: PIECES.front, quantity: front, mover }),
+    fastenersOf(context, { id: `${origin}/bottom-screws`, origin, item: PIECES.front, quantity: bottom, mover }),
   ]);
 };
 
@@ -144,7 +155,13 @@ const solveDrawer = (fitting: Drawer, room: Room, context: CarcassContext): Fitt
     inner: [insideRoom(fitting, room, box, make, context, mover)],
     problems: [
       ...problems,
-      ...slideProblems(context, { slide: fitting.slide, mounts: ['side'] }, option, opening.id),
+      ...slideProblems(
+        context,
+        { slide: fitting.slide, mounts: ['side'], locks: drawerLocks(fitting) },
+        option,
+        opening.id,
+      ),
+      ...overPanel(fitting, room),
       ...lowBox(fitting, context, make, option, opening.id),
     ],
   };
@@ -155,7 +172,7 @@ const solveDrawer = (fitting: Drawer, room: Room, context: CarcassContext): Fitt
     slideParts(context, { room, option, sides, mover }, thickness),
     frontHardware(fitting, room, front, context, mover),
     backStops(context, room, outside, fitting.backStop),
-    fasteners(room, outside, context, mover),
+    fasteners(fitting, room, outside, context, mover),
   ]);
 };
 

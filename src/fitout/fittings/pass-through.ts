@@ -113,12 +113,17 @@ const cutouts = ({ room, way, fitting, context }: Job, hole: Box, frame: Board):
   }));
 };
 
+/** How far gear may reach beyond the wall: nowhere where there is none, and never out of what moves. */
+const reachBeyond = ({ room, fitting }: Job): number =>
+  room.walls[fitting.through] === null || room.mover !== null ? 0 : fitting.beyondMm;
+
 /** From the far end of the opening through the hole to as far beyond the wall as gear may reach. */
-const tunnel = ({ room, way, fitting }: Job, hole: Box): { readonly whole: Box; readonly beyond: Box } => {
+const tunnel = (job: Job, hole: Box): { readonly whole: Box; readonly beyond: Box } => {
+  const { room, way, fitting } = job;
   const wall = room.walls[fitting.through]?.board.box ?? room.box;
   const far = (way.high ? wall.max : wall.min)[way.through];
   const { min, max } = room.box;
-  const end = way.high ? far + fitting.beyondMm : far - fitting.beyondMm;
+  const end = way.high ? far + reachBeyond(job) : far - reachBeyond(job);
   return {
     whole: way.high
       ? withSpan(hole, way.through, min[way.through], end)
@@ -128,9 +133,10 @@ const tunnel = ({ room, way, fitting }: Job, hole: Box): { readonly whole: Box; 
 };
 
 /** The room beyond the wall belongs to what passes through: until gear stands there it is kept free as air. */
-const keptFree = ({ room, fitting, context }: Job, beyond: Box): FittingParts => {
+const keptFree = (job: Job, beyond: Box): FittingParts => {
+  const { room, context } = job;
   const { id } = room.opening;
-  if (fitting.beyondMm <= 0 || context.gearIn(id).length > 0) return NO_PARTS;
+  if (reachBeyond(job) <= 0 || context.gearIn(id).length > 0) return NO_PARTS;
   const common = { origin: id, carcass: context.carcass.id, mover: room.mover };
   const shape = boxShape(beyond);
   return {
@@ -169,6 +175,7 @@ const solvePassThrough = (fitting: PassThrough, room: Room, context: CarcassCont
       ...(room.walls[fitting.through] === null
         ? [badJoint(id, [`pass-through meets no panel at its ${fitting.through}`])]
         : []),
+      ...(mover !== null && fitting.beyondMm > 0 ? [badJoint(id, ['nothing may reach out of what moves'])] : []),
     ],
   };
   const edge = (2 * (fitting.widthMm + fitting.heightMm)) / MM_PER_METRE;

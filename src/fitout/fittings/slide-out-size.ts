@@ -1,14 +1,18 @@
 import { type Box, boxSize, ROUNDING_MM, type Vec3 } from '../../base/index.ts';
 import type { Material, Slide } from '../../catalog/index.ts';
-import { type FittingByKind, openingsFrom } from '../../design/index.ts';
-import { largerOf } from '../axes.ts';
+import { type FittingByKind, type NodeId, openingsFrom, openingsInside } from '../../design/index.ts';
+import { largerOf, UP, withAxis } from '../axes.ts';
 import type { CarcassContext, Counting } from '../context.ts';
 import { gearMass } from '../gear-size.ts';
 import { frontNeed } from '../hardware.ts';
 import { sheetMassKg } from '../masses.ts';
-import { leastSlide, type SlideAsk, type SlideOption, slideFor } from '../slide-choice.ts';
+import type { FitProblem } from '../parts.ts';
+import { mmWords, rulesFight } from '../problem.ts';
+import { type LockAsk, leastSlide, NO_LOCKS, type SlideAsk, type SlideOption, slideFor } from '../slide-choice.ts';
+import { allowedSlideLoadKg } from '../slide-load.ts';
 import type { Room } from '../solved.ts';
 import { stockOf } from '../stock.ts';
+import { slotLength } from './tie-down.ts';
 
 type SlideOut = FittingByKind['slide-out'];
 
@@ -20,6 +24,8 @@ export interface Make {
   readonly above: number;
   readonly below: number;
   readonly beside: number;
+  /** Width that the two rows of slots for straps take on the deck between lips or rails, and length of one slot. */
+  readonly slots: readonly [wide: number, long: number];
 }
 
 export const makeOf = (fitting: SlideOut, context: CarcassContext): Make => {
@@ -31,8 +37,17 @@ export const makeOf = (fitting: SlideOut, context: CarcassContext): Make => {
     above: rule('tray-clear-above'),
     below: rule('drawer-clear-below'),
     beside: rule('gap-moving-parts'),
+    slots: [fitting.tieDown ? 2 * (rule('tie-slot-set-in') + rule('tie-slot-width')) : 0, slotLength(fitting, context)],
   };
 };
+
+/** On what slides the tray may run. */
+export const mountsOf = ({ mount }: SlideOut): readonly Slide['mount'][] =>
+  mount === null ? ['side', 'under'] : [mount];
+
+/** Where it locks because the user wants it; a heavy one locks shut and out whatever he wants. */
+export const wantedLocks = ({ lockEveryMm }: SlideOut): LockAsk =>
+  lockEveryMm === null ? NO_LOCKS : { in: true, out: true, everyMm: lockEveryMm };
 
 /** Room beside the tray on each side: the side space of its slide, or the gap of moving parts over an under-mount. */
 const beside = (slide: Slide, make: Make): number => (slide.mount === 'side' ? slide.sideSpaceMm : make.beside);
@@ -41,11 +56,12 @@ const beside = (slide: Slide, make: Make): number => (slide.mount === 'side' ? s
 const under = (slide: Slide, make: Make): number => (slide.mount === 'side' ? make.below : slide.heightMm);
 
 /**
- * Height of the tray's sides from the lower face of the deck: the lip above the deck, and beside a side slide at
- * least so much that the slide has wood to sit on.
+ * Height of the tray's sides from the lower face of the deck: the lip above the deck, or above the second one that
+ * they carry, and beside a side slide at least so much that the slide has wood to sit on.
  */
 export const sideHeight = (fitting: SlideOut, slide: Slide, make: Make): number => {
-  const lip = fitting.lipHeightMm > 0 ? make.deckSheet.thicknessMm + fitting.lipHeightMm : 0;
+  const { lipHeightMm, second } = fitting;
+  const lip = lipHeightMm > 0 || second ? make.deckSheet.thicknessMm + (second?.upMm ?? 0) + lipHeightMm : 0;
   return slide.mount === 'side' ? Math.max(lip, slide.heightMm) : lip;
 };
 
@@ -57,15 +73,45 @@ const lipsThick = (fitting: SlideOut, make: Make): number =>
 
 const clearNeed = (fitting: SlideOut, context: CarcassContext, counting: Counting, make: Make): Vec3 => {
   const worth = context.rule('least-inside');
-  return largerOf([worth, worth, worth], context.least(fitting.inside, counting, make.lipSheet));
+  const [wide, long] = make.slots;
+  const deck: Vec3 = [worth + wide, Math.max(worth, long), worth];
+  const below = largerOf(deck, context.least(fitting.inside, counting, make.lipSheet));
+  const { second } = fitting;
+  if (!second) return below;
+  const above = largerOf([worth, worth, worth], context.least(second.inside, counting, make.lipSheet));
+  return withAxis(largerOf(below, above), UP, second.upMm + above[UP]);
+};
+
+/** Height between the decks that what is built below needs, and that the second one leaves. */
+export const lowSecond = (
+  fitting: SlideOut,
+  context: CarcassContext,
+  make: Make,
+  at: NodeId,
+): readonly FitProblem[] => {
+  const { second } = fitting;
+  if (!second) return [];
+  const worth = context.rule('least-inside');
+  const need = Math.max(worth, fitting.lipHeightMm, context.least(fitting.inside, 'built', make.lipSheet)[UP]);
+  const have = second.upMm - make.deckSheet.thicknessMm;
+  if (have >= need - ROUNDING_MM) return [];
+  return [rulesFight(at, UP, need, have, [`second level at ${mmWords(second.upMm)}`, `${mmWords(need)} below it`])];
 };
 
 /** Mass of the deck and its lips of this outside size (kg). */
 const emptyKg = (fitting: SlideOut, slide: Slide, width: number, depth: number, make: Make): number => {
   const sides = 2 * depth * sideHeight(fitting, slide, make) + 2 * width * fitting.lipHeightMm;
-  const deck = width * depth * make.deckSheet.thicknessMm;
-  return sheetMassKg(deck, make.deckSheet) + sheetMassKg(sides * make.lipSheet.thicknessMm, make.lipSheet);
+  const ends = fitting.second ? 2 * width * fitting.lipHeightMm * make.lipSheet.thicknessMm : 0;
+  const deck = (fitting.second ? 2 : 1) * width * depth * make.deckSheet.thicknessMm;
+  return sheetMassKg(deck, make.deckSheet) + sheetMassKg(sides * make.lipSheet.thicknessMm + ends, make.lipSheet);
 };
+
+/** Width that rails under the deck take from it, as wide as they are high. */
+const railsWide = (slide: Slide): number => (slide.mount === 'side' ? 0 : 2 * slide.heightMm);
+
+/** Width of a tray with so much clear room inside, and with slots for straps between its rails. */
+const leastWide = (fitting: SlideOut, slide: Slide, clear: number, make: Make): number =>
+  Math.max(clear, railsWide(slide) + make.slots[0]) + sidesThick(fitting, slide, make);
 
 interface Frame {
   /** Width of the tray on a slide, and its depth where it is known. */
@@ -75,15 +121,18 @@ interface Frame {
 }
 
 const askOf = (fitting: SlideOut, context: CarcassContext, make: Make, frame: Frame): SlideAsk => {
-  const gearKg = gearMass(context, openingsFrom(fitting.inside));
+  const gearKg = gearMass(context, openingsInside(fitting).flatMap(openingsFrom));
   return {
     slide: fitting.slide,
     lengthMm: fitting.slideLengthMm,
-    mounts: ['side', 'under'],
+    mounts: mountsOf(fitting),
     shortest: () => frame.shortest,
     width: frame.width,
     load: ({ slide, lengthMm }) => gearKg + emptyKg(fitting, slide, frame.width(slide), frame.depth ?? lengthMm, make),
-    locks: (loadKg) => loadKg > context.rule('slide-out-lock-mass'),
+    locks: (loadKg) => {
+      const wanted = wantedLocks(fitting);
+      return loadKg > context.rule('slide-out-lock-mass') ? { ...wanted, in: true, out: true } : wanted;
+    },
   };
 };
 
@@ -98,7 +147,7 @@ export const needOf = (fitting: SlideOut, context: CarcassContext, counting: Cou
   const make = makeOf(fitting, context);
   const clear = clearNeed(fitting, context, counting, make);
   const shortest = clear[1] + lipsThick(fitting, make);
-  const width = (slide: Slide): number => clear[0] + sidesThick(fitting, slide, make);
+  const width = (slide: Slide): number => leastWide(fitting, slide, clear[0], make);
   const option = leastSlide(context, askOf(fitting, context, make, { width, depth: null, shortest }));
   if (!option) return { room: clear, option };
   const { slide, lengthMm } = option;
@@ -126,7 +175,7 @@ export const chooseSlide = (fitting: SlideOut, room: Room, context: CarcassConte
     const overDeck = Math.max(clear[2], sideHeight(fitting, slide, make) - make.deckSheet.thicknessMm);
     return (
       lengthMm <= depth + ROUNDING_MM &&
-      width(slide) >= clear[0] + sidesThick(fitting, slide, make) - ROUNDING_MM &&
+      width(slide) >= leastWide(fitting, slide, clear[0], make) - ROUNDING_MM &&
       under(slide, make) + make.deckSheet.thicknessMm + overDeck + make.above <= h + ROUNDING_MM
     );
   };
@@ -140,4 +189,16 @@ export const trayPlace = ({ box }: Room, make: Make, { slide }: SlideOption): Bo
     min: [box.min[0] + side, box.min[1], box.min[2] + under(slide, make)],
     max: [box.max[0] - side, box.max[1] - make.behind, box.max[2] - make.above],
   };
+};
+
+/** What may be put on the tray: what its slides may carry in a vehicle less the tray itself, in whole kilograms. */
+export const safeLoadKg = (
+  fitting: SlideOut,
+  context: CarcassContext,
+  make: Make,
+  { slide, lengthMm }: SlideOption,
+  [width, depth]: Vec3,
+): number => {
+  const allowed = allowedSlideLoadKg(slide, lengthMm, width, context.rules);
+  return Math.max(0, Math.floor(allowed - emptyKg(fitting, slide, width, depth, make)));
 };

@@ -1,17 +1,31 @@
-import type { Box, Vec3 } from '../../base/index.ts';
+import { type Box, boxSize, type Vec3 } from '../../base/index.ts';
 import type { FittingByKind, Opening } from '../../design/index.ts';
 import { backStops } from '../back-stop.ts';
+import type { Board } from '../board.ts';
 import type { CarcassContext } from '../context.ts';
 import { fastenersOf, hardwareOf, onFront, pieceOf, screwsAlong } from '../hardware.ts';
 import type { PartId } from '../parts.ts';
 import { type SlideOption, slideProblems } from '../slide-choice.ts';
 import { type SlideSide, slideParts, slidingOut } from '../slide-parts.ts';
-import { type FittingParts, NO_PARTS, NO_WALLS, type Room, together, type Walls } from '../solved.ts';
+import { type FittingParts, NO_PARTS, NO_WALLS, type Room, together, type Wall, type Walls } from '../solved.ts';
 import { PIECES } from '../standard-pieces.ts';
 import { stockOf } from '../stock.ts';
-import { chooseSlide, type Make, makeOf, needOf, sideHeight, trayPlace } from './slide-out-size.ts';
+import { type SecondLevel, secondLevel } from './second-level.ts';
+import {
+  chooseSlide,
+  lowSecond,
+  type Make,
+  makeOf,
+  mountsOf,
+  needOf,
+  safeLoadKg,
+  sideHeight,
+  trayPlace,
+  wantedLocks,
+} from './slide-out-size.ts';
 import type { FittingSolver } from './solver.ts';
-import { type TrayBoards, trayBoards } from './tray-boards.ts';
+import { tieDownParts } from './tie-down.ts';
+import { type TrayBoards, type TrayJob, trayBoards } from './tray-boards.ts';
 
 type SlideOut = FittingByKind['slide-out'];
 
@@ -54,32 +68,61 @@ const underTray = (room: Room, tray: TrayBoards, outside: Box, { slide, lengthMm
   }));
 };
 
-const insideRoom = (
-  fitting: SlideOut,
-  room: Room,
-  tray: TrayBoards,
-  make: Make,
-  context: CarcassContext,
-  mover: PartId,
+interface Carried {
+  readonly fitting: SlideOut;
+  readonly room: Room;
+  readonly make: Make;
+  readonly context: CarcassContext;
+  readonly mover: PartId;
+}
+
+/** A room on a deck of the tray. */
+const roomOn = (
+  { fitting, room, make, context, mover }: Carried,
+  opening: Opening,
+  box: Box,
+  walls: Walls,
+  strapped: boolean,
 ): Room => {
-  const share = context.rule('dado-depth-share');
-  const walls: Walls = {
-    ...NO_WALLS,
-    bottom: { board: tray.deck, housing: share * make.deckSheet.thicknessMm },
-  };
+  // A strap over the load holds what stands on the deck itself, and nothing in rooms that it is divided into.
+  const held = strapped && opening.content.kind === 'empty';
   return {
-    opening: fitting.inside,
+    opening,
     parent: room.opening.id,
     depth: room.depth + 1,
-    box: tray.inside,
+    box,
     walls,
     mover,
     assembly: mover,
     material: make.lipSheet,
-    housing: share * make.lipSheet.thicknessMm,
+    housing: context.rule('dado-depth-share') * make.lipSheet.thicknessMm,
     fits: true,
-    keeps: fitting.lipHeightMm > 0 ? 'lip' : 'nothing',
+    keeps: held ? 'strap' : fitting.lipHeightMm > 0 ? 'lip' : 'nothing',
   };
+};
+
+/** The rooms of the tray: on its deck, and on the second one where there is one. */
+const insideRooms = (carried: Carried, tray: TrayBoards, second: SecondLevel | null): readonly Room[] => {
+  const { fitting, make, context } = carried;
+  const share = context.rule('dado-depth-share');
+  const onDeck = (deck: Board): Wall => ({ board: deck, housing: share * make.deckSheet.thicknessMm });
+  const beside = (board: Board | null): Wall | null => board && { board, housing: share * make.lipSheet.thicknessMm };
+  const strapped = fitting.tieDown !== null;
+  const bottom = onDeck(tray.deck);
+  if (!second || !fitting.second)
+    return [roomOn(carried, fitting.inside, tray.inside, { ...NO_WALLS, bottom }, strapped)];
+  const below: Walls = {
+    ...NO_WALLS,
+    bottom,
+    left: beside(tray.left),
+    right: beside(tray.right),
+    top: { board: second.deck, housing: 0 },
+  };
+  const above: Walls = { ...NO_WALLS, bottom: onDeck(second.deck) };
+  return [
+    roomOn(carried, fitting.inside, second.below, below, strapped),
+    roomOn(carried, fitting.second.inside, second.above, above, false),
+  ];
 };
 
 /** The latch in the middle of the tray's front, reaching inward from its face, no lower than the tray itself. */
@@ -101,13 +144,41 @@ const latchParts = (
   return pieceOf(context, { id: `${id}/latch`, origin: id, item: fitting.latch, quantity: 1, at: place, mover });
 };
 
-const fasteners = (tray: TrayBoards, room: Room, context: CarcassContext, mover: PartId): FittingParts => {
+const fasteners = (
+  tray: TrayBoards,
+  boards: readonly Board[],
+  room: Room,
+  context: CarcassContext,
+  mover: PartId,
+): FittingParts => {
   const { id } = room.opening;
   const { min, max } = tray.deck.box;
-  const lengthwise = tray.left ? 2 * screwsAlong(context, max[1] - min[1]) : 0;
-  const ends = tray.all.filter(({ role }) => role.startsWith('lip-')).length;
+  const decks = boards.filter(({ role }) => role.endsWith('deck')).length;
+  const lengthwise = tray.left ? 2 * decks * screwsAlong(context, max[1] - min[1]) : 0;
+  const ends = boards.filter(({ role }) => role.includes('lip-')).length;
   const quantity = lengthwise + ends * screwsAlong(context, max[0] - min[0]);
   return fastenersOf(context, { id: `${id}/tray-screws`, origin: id, item: PIECES.box, quantity, mover });
+};
+
+/** The plate on the front of the tray that says what may be put on it. */
+const loadPlate = (
+  { fitting, room, make, context, mover }: Carried,
+  outside: Box,
+  option: SlideOption,
+): FittingParts => {
+  const { id } = room.opening;
+  const { min, max } = outside;
+  const at: Vec3 = [(min[0] + max[0]) / 2, min[1], min[2]];
+  const parts = pieceOf(context, {
+    id: `${id}/load-plate`,
+    origin: id,
+    item: fitting.loadPlate,
+    quantity: 1,
+    at,
+    mover,
+  });
+  const safe = safeLoadKg(fitting, context, make, option, boxSize(outside));
+  return { ...parts, hardware: parts.hardware.map((use) => ({ ...use, safeLoadKg: safe })) };
 };
 
 const nameOf = (opening: Opening, context: CarcassContext): string =>
@@ -124,7 +195,7 @@ const solveSlideOut = (fitting: SlideOut, room: Room, context: CarcassContext): 
   const mover: PartId = `${opening.id}/tray`;
   const name = nameOf(opening, context);
   const outside = trayPlace(room, make, option);
-  const tray = trayBoards({
+  const job: TrayJob = {
     opening: opening.id,
     name,
     box: outside,
@@ -133,15 +204,25 @@ const solveSlideOut = (fitting: SlideOut, room: Room, context: CarcassContext): 
     sideHeight: sideHeight(fitting, slide, make),
     lipHeight: fitting.lipHeightMm,
     housing: context.rule('dado-depth-share') * make.lipSheet.thicknessMm,
-  });
+  };
+  const tray = trayBoards(job);
+  const second = secondLevel(fitting, tray, job);
+  const boards = [...tray.all, ...(second?.boards ?? [])];
+  const carried: Carried = { fitting, room, make, context, mover };
   const own: FittingParts = {
     ...NO_PARTS,
-    assemblies: [{ assembly: mover, mover, boards: tray.all }],
-    movers: [slidingOut(room, mover, name, option)],
-    inner: [insideRoom(fitting, room, tray, make, context, mover)],
+    assemblies: [{ assembly: mover, mover, boards }],
+    movers: [slidingOut(room, mover, name, option, fitting.lockEveryMm)],
+    inner: insideRooms(carried, tray, second),
     problems: [
       ...problems,
-      ...slideProblems(context, { slide: fitting.slide, mounts: ['side', 'under'] }, option, opening.id),
+      ...slideProblems(
+        context,
+        { slide: fitting.slide, mounts: mountsOf(fitting), locks: wantedLocks(fitting) },
+        option,
+        opening.id,
+      ),
+      ...lowSecond(fitting, context, make, opening.id),
     ],
   };
   const sides = (slide.mount === 'side' ? besideTray : underTray)(room, tray, outside, option);
@@ -152,13 +233,16 @@ const solveSlideOut = (fitting: SlideOut, room: Room, context: CarcassContext): 
     slideParts(context, { room, option, sides, mover }, thickness),
     latchParts(fitting, room, outside, make, context, mover),
     backStops(context, room, outside, fitting.backStop),
-    fasteners(tray, room, context, mover),
+    tieDownParts(fitting, room, tray, slide.mount === 'under' ? slide.heightMm : 0, context, mover),
+    loadPlate(carried, outside, option),
+    fasteners(tray, boards, room, context, mover),
   ]);
 };
 
 /**
  * A full-depth tray that slides out of the face: a deck with a lip all round on side slides, or over under-mount
- * slides that take their height beneath it. Gear stands on the deck and moves with it.
+ * slides that take their height beneath it. Gear stands on the deck, strapped through its slots, and on a second deck
+ * between its sides, and moves with it.
  */
 export const slideOutSolver: FittingSolver<SlideOut> = {
   leastRoom: (fitting, { counting }, context) => needOf(fitting, context, counting).room,

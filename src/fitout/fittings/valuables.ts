@@ -1,9 +1,10 @@
-import { type Box, boxSize, type Vec3 } from '../../base/index.ts';
+import type { Vec3 } from '../../base/index.ts';
 import { type Drawer, type FittingByKind, FRESH_FITTINGS } from '../../design/index.ts';
 import { largerOf, RIGHT, UP, UPWARD, withAxis, withSpan } from '../axes.ts';
 import type { Board } from '../board.ts';
 import type { CarcassContext } from '../context.ts';
 import { onFront, pieceOf } from '../hardware.ts';
+import { matParts, matThick } from '../mat.ts';
 import { badJoint } from '../problem.ts';
 import { type FittingParts, NO_PARTS, type Room, together } from '../solved.ts';
 import { stockOf } from '../stock.ts';
@@ -11,8 +12,6 @@ import { drawerSolver } from './drawer.ts';
 import type { FittingSolver } from './solver.ts';
 
 type Valuables = FittingByKind['valuables'];
-
-const MM_PER_METRE = 1000;
 
 /** The box is a drawer whose latch is the lock. */
 const drawerOf = (fitting: Valuables): Drawer => ({
@@ -28,8 +27,6 @@ const drawerOf = (fitting: Valuables): Drawer => ({
 
 const sizeOf = (context: CarcassContext, item: string | null): Vec3 =>
   (item === null ? null : context.catalog.hardware.get(item)?.sizeMm) ?? [0, 0, 0];
-
-const linerThick = (fitting: Valuables, context: CarcassContext): number => sizeOf(context, fitting.liner)[2];
 
 const coverThick = ({ coverMaterial }: Valuables, context: CarcassContext): number =>
   coverMaterial === null ? 0 : stockOf(context.catalog, coverMaterial, context.carcass.id).material.thicknessMm;
@@ -96,24 +93,6 @@ const pullParts = (
   return pieceOf(context, { id: `${id}/pull`, origin: id, item: pull, quantity: 1, at: place, mover });
 };
 
-/** The mat on the bottom of the box, by the metre of its roll. */
-const linerParts = (
-  fitting: Valuables,
-  room: Room,
-  inside: Box,
-  mover: string,
-  context: CarcassContext,
-): FittingParts => {
-  const { liner } = fitting;
-  if (liner === null) return NO_PARTS;
-  const { id } = room.opening;
-  const [, rollWidth, thick] = sizeOf(context, liner);
-  const [across, deep] = boxSize(inside);
-  const quantity = rollWidth > 0 ? (across * deep) / rollWidth / MM_PER_METRE : 0;
-  const at = withSpan(inside, UP, inside.min[UP], inside.min[UP] + thick);
-  return pieceOf(context, { id: `${id}/liner`, origin: id, item: liner, quantity, at, mover });
-};
-
 const solveValuables = (fitting: Valuables, room: Room, context: CarcassContext): FittingParts => {
   const { opening } = room;
   const name = opening.name === '' ? `${context.carcass.name} valuables`.trim() : opening.name;
@@ -124,12 +103,12 @@ const solveValuables = (fitting: Valuables, room: Room, context: CarcassContext)
   const front = box?.boards.find(({ role }) => role === 'front');
   const [inner] = parts.inner;
   if (!box?.mover || !front || !inner) return together([parts, cover]);
-  const lined = withAxis(inner.box.min, UP, inner.box.min[UP] + linerThick(fitting, context));
+  const lined = withAxis(inner.box.min, UP, inner.box.min[UP] + matThick(context, fitting.liner));
   return together([
     { ...parts, inner: [{ ...inner, box: { min: lined, max: inner.box.max } }] },
     cover,
     pullParts(fitting, room, front, box.mover, context),
-    linerParts(fitting, room, inner.box, box.mover, context),
+    matParts(context, { id: `${opening.id}/liner`, origin: opening.id, item: fitting.liner }, inner.box, box.mover),
   ]);
 };
 
@@ -140,7 +119,7 @@ export const valuablesSolver: FittingSolver<Valuables> = {
     const [lock, pull] = [sizeOf(context, fitting.lock), sizeOf(context, fitting.pull)];
     const reveals = 2 * context.rule('reveal-front');
     const front = fitting.pull === null ? 0 : lock[0] + 2 * (pull[0] + context.rule('gap-moving-parts')) + reveals;
-    const box = largerOf([across, deep, up + linerThick(fitting, context)], [front, 0, pull[1] + reveals]);
+    const box = largerOf([across, deep, up + matThick(context, fitting.liner)], [front, 0, pull[1] + reveals]);
     return withAxis(box, UP, box[UP] + coverThick(fitting, context));
   },
   solve: solveValuables,

@@ -10,8 +10,10 @@ export interface BayHeat {
   /** Air that holds the limit (m³/h), and the free area of each of two vents (mm²). */
   readonly fanM3h: number;
   readonly ventMm2: number;
-  /** Vents and fans are fitted there. */
+  /** Vents are fitted there. */
   readonly vents: number;
+  /** Air that the fans there move (m³/h). */
+  readonly movedM3h: number;
 }
 
 const MM2_PER_M2 = 1e6;
@@ -81,6 +83,10 @@ export const bayHeats = (input: Input): readonly BayHeat[] => {
     const vents = fitout.hardware.filter(
       ({ origin, item }) => origin === opening.id && catalog.hardware.get(item)?.kind === 'vent',
     ).length;
+    const movedM3h = fitout.devices.reduce(
+      (sum, placed) => (placed.opening === opening.id ? sum + (catalog.devices.get(placed.device)?.airM3h ?? 0) : sum),
+      0,
+    );
     return [
       {
         opening: opening.id,
@@ -90,6 +96,7 @@ export const bayHeats = (input: Input): readonly BayHeat[] => {
         fanM3h: (rules.value('fan-air') * watts) / limit,
         ventMm2: (rules.value('vent-area-per-50w') * watts) / 50,
         vents,
+        movedM3h,
       },
     ];
   });

@@ -101,10 +101,30 @@ export const gearHold = (job: Job): Verdict => {
   };
 };
 
-/** Gear that wants a bracket stands in one or is shut in. */
+/** Sets in a bracket of the cabinet that has no strap or no positive lock. */
+const notLocked = (job: Job, { room, gear }: Kept, limit: Limit): readonly Finding[] => {
+  const pieces = job.fitout.hardware.filter(({ origin }) => origin === room.opening);
+  const cradled = pieces.some(({ id }) => id.endsWith('/bracket'));
+  const lacks = (['strap', 'lock'] as const).filter((role) => !pieces.some(({ id }) => id.endsWith(`/${role}`)));
+  if (room.keeps !== 'bracket' || !cradled || lacks.length === 0) return [];
+  return gear
+    .filter(({ needs }) => needs.includes('locked'))
+    .map((item) =>
+      found('gear-needs-bracket', {
+        severity: 'caution',
+        parts: [item.id, room.opening],
+        value: 2 - lacks.length,
+        limit: { ...limit, value: 2 },
+        facts: { gear: item.name, keeps: room.keeps, lacks: lacks.join(' ') },
+      }),
+    );
+};
+
+/** Gear that wants a bracket stands in one or is shut in; a set in a bracket has a strap over it and is locked. */
 export const gearNeedsBracket = (job: Job): Verdict => {
   const limit: Limit = { value: 1, unit: 'count', source: 'gear list of the design', status: 'design' };
-  const findings = keptGear(job).flatMap(({ room, gear }) =>
+  const kept = keptGear(job);
+  const loosely = kept.flatMap(({ room, gear }) =>
     room.keeps === 'bracket' || room.keeps === 'closed'
       ? []
       : gear
@@ -119,5 +139,6 @@ export const gearNeedsBracket = (job: Job): Verdict => {
             }),
           ),
   );
+  const findings = [...loosely, ...kept.flatMap((each) => notLocked(job, each, limit))];
   return { ...NOTHING, findings };
 };

@@ -2,7 +2,7 @@ import { placed, ROUNDING_MM, type Vec3 } from '../../base/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
 import type { Finding, FindingFacts, Measured } from '../finding.ts';
 import type { Job } from '../job.ts';
-import { found, limitAt, measured, ruleLimit, type Verdict } from '../verdict.ts';
+import { found, type Limit, limitAt, measured, ruleLimit, type Verdict } from '../verdict.ts';
 
 type Room = FitOut['rooms'][number];
 type Stowed = FitOut['gear'][number];
@@ -39,6 +39,23 @@ const sidesOf = (room: Room, stowed: Stowed): readonly Side[] =>
 const spareOn = (room: Room, stowed: Stowed, axis: 0 | 1 | 2): number =>
   (room.size[axis] - stowed.size[axis]) / (axis === 2 ? 1 : 2);
 
+/** A set that its room would not take with the next larger cylinder, where that is to go on. */
+const nextSizeTight = (room: Room, stowed: Stowed, limit: Limit, gear: string): readonly Finding[] => {
+  const { growth } = room;
+  if (!growth) return [];
+  const spares = ([0, 1, 2] as const).map((axis) => ({
+    axis: AXES[axis],
+    value: room.size[axis] - stowed.size[axis] - growth[axis],
+  }));
+  const { axis, value } = spares.reduce((least, spare) => (spare.value < least.value ? spare : least));
+  if (value >= -ROUNDING_MM) return [];
+  const facts = { gear, axis, what: 'next-size' };
+  const parts = [stowed.gear, stowed.opening];
+  return [
+    found('gear-in-room', { severity: 'caution', parts, value, limit: limitAt(limit, 0, 'mm'), margin: 'gap', facts }),
+  ];
+};
+
 /**
  * Every item of gear lies inside its room (stop), and the room leaves it the spare that hands and bags need (caution),
  * except in a bracket, which is made to hold it tight.
@@ -70,6 +87,7 @@ export const gearInRoom = (job: Job): Verdict => {
       taken.push(measured('gear-in-room', { margin: 'gap', parts, value, limit: inside, sense: 'at least', at }));
       continue;
     }
+    findings.push(...nextSizeTight(room, stowed, limit, name));
     if (room.keeps === 'bracket') continue;
     const spares = ([0, 1, 2] as const).map((axis) => ({ axis: AXES[axis], value: spareOn(room, stowed, axis) }));
     const tight = spares.reduce((least, spare) => (spare.value < least.value ? spare : least));

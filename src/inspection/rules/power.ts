@@ -50,21 +50,22 @@ export const wireAndFuse = (job: Job): Verdict => {
   return { findings, measured: taken, pairs: 0 };
 };
 
-/** Closed bays of devices stay cool enough, or have vents or a fan. */
+/** Closed bays of devices stay cool enough, or have vents, under a fan only if that moves enough air. */
 export const bayHeat = (job: Job): Verdict => {
   const limit = ruleLimit(job.rules, 'heat-rise');
-  const findings = bayHeats(job).flatMap(({ opening, watts, riseK, fanM3h, ventMm2, vents }): readonly Finding[] =>
-    riseK <= limit.value || vents > 0
-      ? []
-      : [
-          found('bay-heat', {
-            severity: 'caution',
-            parts: [opening],
-            value: riseK,
-            limit,
-            facts: { watts, fanM3h, ventMm2 },
-          }),
-        ],
+  const findings = bayHeats(job).flatMap(
+    ({ opening, watts, riseK, fanM3h, ventMm2, vents, movedM3h }): readonly Finding[] =>
+      riseK <= limit.value || (vents > 0 && (movedM3h === 0 || movedM3h >= fanM3h))
+        ? []
+        : [
+            found('bay-heat', {
+              severity: 'caution',
+              parts: [opening],
+              value: riseK,
+              limit,
+              facts: { watts, fanM3h, ventMm2 },
+            }),
+          ],
   );
   return { ...NOTHING, findings };
 };

@@ -12,9 +12,18 @@ const SPARE_ON: Readonly<Record<string, string>> = {
   up: 'above it',
 };
 
+const MISSING_ON: Readonly<Record<string, string>> = { across: 'across', deep: 'in depth', up: 'in height' };
+
 export const sayGearInRoom: SayRule = (finding, speech) => {
   const [gear, opening] = [factText(finding, 'gear'), partName(finding, 1, speech)];
   const axis = WAY_OUT_OF[factText(finding, 'axis')] ?? '';
+  if (factText(finding, 'what') === 'next-size')
+    return {
+      title: sentence(`${gear} has no room in ${opening} for the next larger cylinder`),
+      detail: `${speech.length(-finding.value)} is missing ${MISSING_ON[factText(finding, 'axis')] ?? ''}, by the next larger set of the catalog.`,
+      valueText: `${speech.length(-finding.value)} short`,
+      limitText: '',
+    };
   return factText(finding, 'what') === 'sticks-out'
     ? {
         title: sentence(`${gear} sticks ${speech.length(-finding.value)} out of ${opening}`),

@@ -133,12 +133,29 @@ export const sayGearHold: SayRule = (finding, speech) => {
   };
 };
 
-export const sayGearNeedsBracket: SayRule = (finding, speech) => ({
-  title: sentence(`${factText(finding, 'gear')} wants a bracket`),
-  detail: `In ${partName(finding, 1, speech)}, ${KEPT_BY[factText(finding, 'keeps')] ?? 'nothing'} keeps it.`,
-  valueText: 'no bracket',
-  limitText: '',
-});
+const LACKS: Readonly<Record<string, string>> = {
+  strap: 'no strap goes over it',
+  lock: 'no positive lock holds it',
+  'strap lock': 'no strap goes over it and no positive lock holds it',
+};
+
+export const sayGearNeedsBracket: SayRule = (finding, speech) => {
+  const gear = factText(finding, 'gear');
+  const lacks = LACKS[factText(finding, 'lacks')];
+  if (lacks !== undefined)
+    return {
+      title: sentence(`${gear} can leave its bracket: ${lacks}`),
+      detail: `In ${partName(finding, 1, speech)}. Brackets for breathing sets are asked to have both; what yours asks, its maker and your authority say.`,
+      valueText: 'not held twice',
+      limitText: '',
+    };
+  return {
+    title: sentence(`${gear} wants a bracket`),
+    detail: `In ${partName(finding, 1, speech)}, ${KEPT_BY[factText(finding, 'keeps')] ?? 'nothing'} keeps it.`,
+    valueText: 'no bracket',
+    limitText: '',
+  };
+};
 
 export const saySeatBackLoad: SayRule = (finding, speech) => ({
   title: sentence(`${speech.amount(finding.value, 'kg')} would come against ${factText(finding, 'seat')}`),

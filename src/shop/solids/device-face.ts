@@ -104,6 +104,10 @@ const DETAILS: Readonly<Record<Device['kind'], (frame: FaceFrame, paint: Paint) 
   hub: (frame, paint) => {
     for (const u of row(6)) patch(frame, [0.1 + u * 0.8, 0.2, 0.2 + u * 0.8, 0.5], DARK, paint);
   },
+  fan: (frame, paint) => {
+    round(frame, 0.5, 0.5, 0.9, 1.5, DARK, paint);
+    round(frame, 0.5, 0.5, 0.3, 3, KEY, paint);
+  },
 };
 
 /** Draws on the face of a device what its kind is known by: a glass, keys, a socket, a grille. */

@@ -1,5 +1,5 @@
 import type { ApparatusBracket } from '../../../design/index.ts';
-import { ChoiceField, LengthField } from '../parts/index.ts';
+import { CheckField, ChoiceField, LengthField } from '../parts/index.ts';
 import { useUnits } from '../state/use-units.ts';
 import { HardwareField } from './catalog-fields.tsx';
 import type { FittingView } from './fitting-view.ts';
@@ -30,12 +30,31 @@ const Form: FittingView<ApparatusBracket>['Form'] = ({ opening, fitting }) => {
         choices={MOUNTINGS}
         onCommit={(mounting) => change('change the mounting', { mounting })}
       />
+      <HardwareField
+        label="Strap over the set"
+        value={fitting.strap}
+        kinds={['strap']}
+        none="none"
+        onChange={(strap) => change('change the strap', { strap })}
+      />
+      <HardwareField
+        label="Positive lock"
+        value={fitting.lock}
+        kinds={['latch']}
+        none="none"
+        onChange={(lock) => change('change the lock', { lock })}
+      />
+      <CheckField
+        label="Room for the next larger cylinder"
+        checked={fitting.nextSizeUp}
+        onCommit={(nextSizeUp) => change('change what cylinder is allowed for', { nextSizeUp })}
+      />
       <LengthField
         label="Set comes straight out by"
         valueMm={fitting.releaseStrokeMm}
         units={units}
         min={1}
-        hint={fitting.releaseStrokeMm === null ? 'Empty takes the house rule.' : undefined}
+        hint={fitting.releaseStrokeMm === null ? 'Empty takes the house rule. That way is checked clear.' : undefined}
         onCommit={(releaseStrokeMm) => change('change the stroke', { releaseStrokeMm })}
         onClear={() => change('change the stroke', { releaseStrokeMm: null })}
       />

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { Device } from '../../../catalog/index.ts';
 import { type ChargerBay, changeFitting, freshIds } from '../../../design/index.ts';
 import { Button, ChoiceField } from '../parts/index.ts';
 import { useBench } from '../state/bench.ts';
@@ -9,6 +10,10 @@ import type { FittingFormProps } from './fitting-view.ts';
 import styles from './fittings.module.css';
 import { useChangeFitting } from './use-change-fitting.ts';
 
+/** What stands on a floor: no cut-out in a plate, and no fan, which goes on a wall. */
+const standsFree = (device: Device | undefined): boolean =>
+  device !== undefined && device.cutout.shape === 'none' && device.kind !== 'fan';
+
 /** The chargers of a bay, row by row from the back. */
 export const ChargerRows = ({ opening, fitting }: FittingFormProps<ChargerBay>) => {
   const { catalog } = useBench();
@@ -17,9 +22,7 @@ export const ChargerRows = ({ opening, fitting }: FittingFormProps<ChargerBay>) 
   const [adding, setAdding] = useState('');
   const { rows } = fitting;
   const chargers = (present: string | null) =>
-    deviceChoices(catalog, present).filter(
-      ({ value }) => value === present || catalog.devices.get(value)?.cutout.shape === 'none',
-    );
+    deviceChoices(catalog, present).filter(({ value }) => value === present || standsFree(catalog.devices.get(value)));
   const add = (device: string, row: number): void =>
     edit('add a charger', (design) => {
       const id = freshIds(design)('device');

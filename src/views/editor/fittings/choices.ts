@@ -1,3 +1,4 @@
+import { formatLengthUnit, type LengthUnits } from '../../../base/index.ts';
 import type { Catalog, Hardware, Material, Slide } from '../../../catalog/index.ts';
 
 export interface CatalogChoice {
@@ -64,6 +65,23 @@ export const slideChoices = (
   ),
 ];
 
+/** Lengths that the slide comes in, or any slide for the mounting where none is chosen. */
+export const slideLengthChoices = (
+  catalog: Catalog,
+  mounts: readonly Slide['mount'][],
+  slide: string | null,
+  present: number | null,
+  units: LengthUnits,
+): readonly CatalogChoice[] => {
+  const chosen = slide === null ? undefined : catalog.slides.get(slide);
+  const from = chosen ? [chosen] : [...catalog.slides.values()].filter(({ mount }) => mounts.includes(mount));
+  const lengths = new Set([...from.flatMap(({ lengthsMm }) => lengthsMm), ...(present === null ? [] : [present])]);
+  return [
+    { value: NO_CHOICE, label: 'the longest that fits' },
+    ...[...lengths].sort((a, b) => a - b).map((mm) => ({ value: String(mm), label: formatLengthUnit(mm, units) })),
+  ];
+};
+
 const DEVICE_GROUPS: Readonly<Record<string, string>> = {
   radio: 'radios',
   head: 'control heads',
@@ -77,6 +95,7 @@ const DEVICE_GROUPS: Readonly<Record<string, string>> = {
   light: 'lights',
   blank: 'blanks',
   hub: 'network and sound',
+  fan: 'fans',
 };
 
 export const deviceChoices = (catalog: Catalog, present: string | null): readonly CatalogChoice[] =>

@@ -8,6 +8,23 @@ import { KIND_WORDS } from './kind-words.ts';
 import { SlideField } from './slide-fields.tsx';
 import { useChangeFitting } from './use-change-fitting.ts';
 
+const CORNERS = [
+  { value: 'rabbet', label: 'rabbets in the sides' },
+  { value: 'butt', label: 'butted and screwed' },
+] as const;
+
+const BOTTOMS = [
+  { value: 'groove', label: 'in a groove all round' },
+  { value: 'below', label: 'screwed on from below' },
+] as const;
+
+const LOCKS = [
+  { value: 'none', label: 'do not' },
+  { value: 'shut', label: 'shut' },
+  { value: 'out', label: 'all the way out' },
+  { value: 'both', label: 'shut and all the way out' },
+] as const;
+
 const FRONTS = [
   { value: 'inset', label: 'inset' },
   { value: 'overlay', label: 'overlay' },
@@ -64,11 +81,33 @@ const Form: FittingView<Drawer>['Form'] = ({ opening, fitting }) => {
         value={fitting.bottomMaterial}
         onChange={(bottomMaterial) => change('change the bottom', { bottomMaterial })}
       />
+      <ChoiceField
+        label="Corners of the box"
+        value={fitting.boxJoint}
+        choices={CORNERS}
+        onCommit={(boxJoint) => change('change the corners of the box', { boxJoint })}
+      />
+      <ChoiceField
+        label="Bottom set"
+        value={fitting.bottomJoint}
+        choices={BOTTOMS}
+        onCommit={(bottomJoint) => change('change how the bottom is set', { bottomJoint })}
+      />
+      <ChoiceField
+        label="Slides lock"
+        value={fitting.slideLocks}
+        choices={LOCKS}
+        onCommit={(slideLocks) => change('change where the slides lock', { slideLocks })}
+      />
       <SlideField
         opening={opening}
         slide={fitting.slide}
         mounts={['side']}
         onChange={(slide) => change('change the slide', { slide, slideLengthMm: null })}
+        length={{
+          mm: fitting.slideLengthMm,
+          onChange: (slideLengthMm) => change('change the length of the slide', { slideLengthMm }),
+        }}
       />
     </div>
   );

@@ -1,5 +1,5 @@
 import type { OpenStorage } from '../../../design/index.ts';
-import { Button, LengthField } from '../parts/index.ts';
+import { Button, ChoiceField, LengthField } from '../parts/index.ts';
 import { useEditor } from '../state/use-editor.ts';
 import { useUnits } from '../state/use-units.ts';
 import { HardwareField, MaterialField } from './catalog-fields.tsx';
@@ -8,6 +8,11 @@ import styles from './fittings.module.css';
 import { KIND_WORDS } from './kind-words.ts';
 import { withShelf } from './shelves.ts';
 import { useChangeFitting } from './use-change-fitting.ts';
+
+const SHELVES = [
+  { value: 'fixed', label: 'housed in the sides' },
+  { value: 'adjustable', label: 'on pins, adjustable' },
+] as const;
 
 /** More shelves than this the design refuses. */
 const MOST_SHELVES = 12;
@@ -35,12 +40,34 @@ const Form: FittingView<OpenStorage>['Form'] = ({ opening, fitting }) => {
         min={0}
         onCommit={(lipHeightMm) => change('change the lip', { lipHeightMm })}
       />
+      <HardwareField
+        label="Mat on the floor"
+        value={fitting.mat}
+        kinds={['mat']}
+        none="none"
+        onChange={(mat) => change('change the mat', { mat })}
+      />
+      <HardwareField
+        label="Drain in the floor"
+        value={fitting.drain}
+        kinds={['drain']}
+        none="none"
+        onChange={(drain) => change('change the drain', { drain })}
+      />
       {shelvesUpMm.length > 0 ? (
-        <MaterialField
-          label="Shelves"
-          value={fitting.shelfMaterial}
-          onChange={(shelfMaterial) => change('change the shelves', { shelfMaterial })}
-        />
+        <>
+          <MaterialField
+            label="Sheet of the shelves"
+            value={fitting.shelfMaterial}
+            onChange={(shelfMaterial) => change('change the shelves', { shelfMaterial })}
+          />
+          <ChoiceField
+            label="Shelves"
+            value={fitting.shelves}
+            choices={SHELVES}
+            onCommit={(shelves) => change('change how the shelves are held', { shelves })}
+          />
+        </>
       ) : null}
       {shelvesUpMm.map((up, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: shelves are known by their place from the bottom

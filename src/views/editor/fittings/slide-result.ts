@@ -1,3 +1,4 @@
+import { type ConvexShape as Shape, shapeBox } from '../../../bodies/index.ts';
 import type { Catalog } from '../../../catalog/index.ts';
 import type { FitOut } from '../../../fitout/index.ts';
 import type { Inspection } from '../../../inspection/index.ts';
@@ -11,7 +12,23 @@ export interface SlideResult {
   readonly loadKg: number;
   /** What the inspection lets them carry here, or null while it has not said so. */
   readonly allowedKg: number | null;
+  /** How far it comes out past the hatch sill, and how much of it is then still before that; null for other faces. */
+  readonly sill: { readonly beyondMm: number; readonly leftMm: number } | null;
+  /** What its plate says may be put on it, or null where it has none. */
+  readonly safeLoadKg: number | null;
 }
+
+/** Out of the rear face, more or less, counts as over the sill at x = 0. */
+const REARWARD = -0.99;
+
+const overSill = (fitOut: FitOut, mover: FitOut['movers'][number]): SlideResult['sill'] => {
+  const { motion } = mover;
+  if (motion.kind !== 'slide' || motion.direction[0] > REARWARD) return null;
+  const boxes = fitOut.bodies.filter((body) => body.mover === mover.id).map(({ shape }) => shapeBox(shape as Shape));
+  if (boxes.length === 0) return null;
+  const [front, rear] = [Math.min(...boxes.map(({ min }) => min[0])), Math.max(...boxes.map(({ max }) => max[0]))];
+  return { beyondMm: Math.max(0, motion.travel - front), leftMm: Math.max(0, rear - motion.travel) };
+};
 
 /** A mover and everything that it carries, itself included. */
 const carriedBy = (fitOut: FitOut, id: string): ReadonlySet<string> => {
@@ -50,5 +67,8 @@ export const slideResult = (
     ratedKg: slide.ratingKg,
     loadKg,
     allowedKg: measured?.limit ?? null,
+    sill: overSill(fitOut, mover),
+    safeLoadKg:
+      fitOut.hardware.find((one) => one.origin === opening && one.safeLoadKg !== undefined)?.safeLoadKg ?? null,
   };
 };

@@ -61,6 +61,10 @@ const Form: FittingView<Valuables>['Form'] = ({ opening, fitting }) => {
         slide={fitting.slide}
         mounts={['side']}
         onChange={(slide) => change('change the slide', { slide, slideLengthMm: null })}
+        length={{
+          mm: fitting.slideLengthMm,
+          onChange: (slideLengthMm) => change('change the length of the slide', { slideLengthMm }),
+        }}
       />
     </div>
   );

@@ -27,7 +27,7 @@ export const shopLists = (design: Design, fitout: FitOut, catalog: Catalog, spac
   return {
     input,
     drawings,
-    hardware: hardwareList({ fitout, catalog, rules }),
+    hardware: hardwareList({ fitout, catalog, rules, units: design.units }),
     masses: massTable(fitout, drawings.marks),
   };
 };
