@@ -64,12 +64,16 @@ export interface FigureChange {
   readonly after: number | null;
 }
 
-/** The figures that are not the same in both, in the order of the later. */
-export const compareFigures = (before: readonly Figure[], after: readonly Figure[]): readonly FigureChange[] => {
+/** Every figure of either, before and after, in the order of the later. */
+export const pairFigures = (before: readonly Figure[], after: readonly Figure[]): readonly FigureChange[] => {
   const was = new Map(before.map((figure) => [figure.id, figure]));
   const is = new Set(after.map(({ id }) => id));
   return [
     ...after.map(({ id, unit, value }) => ({ id, unit, before: was.get(id)?.value ?? null, after: value })),
     ...before.flatMap(({ id, unit, value }) => (is.has(id) ? [] : [{ id, unit, before: value, after: null }])),
-  ].filter((change) => change.before !== change.after);
+  ];
 };
+
+/** The figures that are not the same in both. */
+export const compareFigures = (before: readonly Figure[], after: readonly Figure[]): readonly FigureChange[] =>
+  pairFigures(before, after).filter((change) => change.before !== change.after);

@@ -4,7 +4,14 @@
 export { type ChangedPanel, changedPanels } from './changed-panels.ts';
 export { CHANGE_KINDS, type Change, type ChangeKind, compareDesigns, type FieldChange } from './compare.ts';
 export { type CutAgain, cutAgain } from './cut-again.ts';
-export { compareFigures, type Figure, type FigureChange, type FigureSources, figuresOf } from './figures.ts';
+export {
+  compareFigures,
+  type Figure,
+  type FigureChange,
+  type FigureSources,
+  figuresOf,
+  pairFigures,
+} from './figures.ts';
 export {
   bareDesign,
   newestCut,

@@ -8,7 +8,7 @@ export { nameOfPart } from './name-of-part.ts';
 export { BOX_ASIDE, type SaidBox, sayBox, sayNoBox } from './say-box.ts';
 export { sayCarried, sayCarryIn, sayCarrySteps } from './say-carry.ts';
 export { sayCase } from './say-case.ts';
-export { type ChangeSpeech, sayChange, sayFigureChange } from './say-change.ts';
+export { type ChangeSpeech, type SaidFigure, sayChange, sayFigureChange, sayFigureRow } from './say-change.ts';
 export { type SaidFinding, sayFinding, sayRule } from './say-finding.ts';
 export { sayFitProblem } from './say-fit-problem.ts';
 export { sayLoadPlate } from './say-load-plate.ts';

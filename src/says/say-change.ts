@@ -133,8 +133,35 @@ const sayFigureName = (id: string): string => {
   return axle === undefined ? (FIGURES[id] ?? id) : `${axle}, ${sayCase(tail)}`;
 };
 
+const MONEY = 'money';
+
+const figureText = (value: number | null, unit: string, units: LengthUnits): string => {
+  if (value === null) return 'not known';
+  return unit === MONEY ? value.toFixed(2) : sayAmount(value, unit, units);
+};
+
+/** One figure for a row of a table: its name, what it was, what it is, and by how much it went up or down. */
+export interface SaidFigure {
+  readonly name: string;
+  readonly before: string;
+  readonly after: string;
+  /** Empty where it stayed, or where one of the two is not known. */
+  readonly change: string;
+}
+
+export const sayFigureRow = ({ id, unit, before, after }: FigureChange, units: LengthUnits): SaidFigure => {
+  const step = before === null || after === null ? 0 : after - before;
+  const sign = step > 0 ? '+' : '−';
+  return {
+    name: sentence(sayFigureName(id)),
+    before: figureText(before, unit, units),
+    after: figureText(after, unit, units),
+    change: step === 0 ? '' : `${sign}${figureText(Math.abs(step), unit, units)}`,
+  };
+};
+
 /** One figure in a line: `rear axle, full crew: 2,310 lb → 2,354 lb`. */
-export const sayFigureChange = ({ id, unit, before, after }: FigureChange, units: LengthUnits): string => {
-  const text = (value: number | null): string => (value === null ? 'not known' : sayAmount(value, unit, units));
-  return `${sentence(sayFigureName(id))}: ${text(before)} → ${text(after)}`;
+export const sayFigureChange = (change: FigureChange, units: LengthUnits): string => {
+  const { name, before, after } = sayFigureRow(change, units);
+  return `${name}: ${before} → ${after}`;
 };

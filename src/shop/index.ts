@@ -8,7 +8,7 @@ export * from './cut-rows.ts';
 export { type DesignFiguresInput, designFigures } from './design-figures.ts';
 export * from './drawing/index.ts';
 export * from './drawings.ts';
-export { CARDS, compartmentLabelPages, crewCardPages, gearMapPages } from './gear-map/index.ts';
+export * from './gear-map/index.ts';
 export * from './hardware-list.ts';
 export * from './inspection-sheet.ts';
 export {

@@ -4,6 +4,7 @@ import {
   sayChange,
   sayCutWarning,
   sayFigureChange,
+  sayFigureRow,
   sayHash,
   sayOlder,
   sayOutcome,
@@ -55,6 +56,24 @@ describe('what changed, in words', () => {
     expect(sayFigureChange({ id: 'rear-axle crew', unit: 'kg', before: 45.359237, after: null }, 'in')).toBe(
       'Rear axle, full crew: 100 lb → not known',
     );
+  });
+});
+
+describe('figures in a table', () => {
+  it('says by how much a figure went up or down', () => {
+    // 2 kg are 4.4 lb; 3 sheets less; money to the cent.
+    const row = (id: string, unit: string, before: number | null, after: number | null) =>
+      sayFigureRow({ id, unit, before, after }, 'in');
+    expect(row('gear-mass', 'kg', 10, 12)).toEqual({
+      name: 'Gear',
+      before: '22.0 lb',
+      after: '26.5 lb',
+      change: '+4.4 lb',
+    });
+    expect(row('sheets', 'count', 8, 5)).toMatchObject({ before: '8', after: '5', change: '−3' });
+    expect(row('price', 'money', 1200, 1234.5)).toMatchObject({ after: '1234.50', change: '+34.50' });
+    expect(row('sheets', 'count', 5, 5).change).toBe('');
+    expect(row('price', 'money', null, 5)).toMatchObject({ before: 'not known', change: '' });
   });
 });
 

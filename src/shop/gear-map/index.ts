@@ -4,7 +4,7 @@ import { compartmentLabelPages } from './compartment-label-pages.ts';
 import { crewCardPages } from './crew-card-pages.ts';
 import { gearMapPages } from './gear-map-pages.ts';
 
-export { type CarcassPlaces, type GearPlace, gearPlaces } from './places.ts';
+export { type CarcassPlaces, frontOpenings, type GearPlace, gearPlaces } from './places.ts';
 export { compartmentLabelPages, crewCardPages, gearMapPages };
 
 /** A paper that hangs in the vehicle, by the name of its file. */

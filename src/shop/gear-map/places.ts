@@ -32,13 +32,23 @@ const inReadingOrder = (a: ReviewOpening, b: ReviewOpening): number => {
 
 const firstDueFirst = (a: ReviewGear, b: ReviewGear): number => Number(b.firstDue) - Number(a.firstDue);
 
+/** The opening at the face that each opening lies at or behind; none for what no face shows. */
+export const frontOpenings = (data: Pick<GearMapData, 'openings'>): ReadonlyMap<string, string> => {
+  const byId = new Map(data.openings.map((opening) => [opening.id, opening]));
+  return new Map(
+    data.openings.flatMap(({ id }) => {
+      const front = faceOf(byId, id);
+      return front ? [[id, front.id] as const] : [];
+    }),
+  );
+};
+
 /**
  * Every compartment that is seen at a face, numbered through the whole cabinet so that one number means one place on
  * every paper, with what lives in it.
  */
 export const gearPlaces = (data: GearMapData): readonly CarcassPlaces[] => {
-  const byId = new Map(data.openings.map((opening) => [opening.id, opening]));
-  const homes = new Map(data.gear.map(({ id, opening }) => [id, faceOf(byId, opening)?.id ?? null]));
+  const fronts = frontOpenings(data);
   let number = 0;
   return data.carcasses.map((carcass) => ({
     carcass,
@@ -48,7 +58,9 @@ export const gearPlaces = (data: GearMapData): readonly CarcassPlaces[] => {
       .map((room) => ({
         number: ++number,
         room,
-        gear: data.gear.filter(({ id }) => homes.get(id) === room.id).sort(firstDueFirst),
+        gear: data.gear
+          .filter(({ opening }) => opening !== null && fronts.get(opening) === room.id)
+          .sort(firstDueFirst),
       })),
   }));
 };

@@ -4,7 +4,7 @@ import { sayStamp } from '../../../../says/index.ts';
 import { Heading } from '../../parts/index.ts';
 import { useEditor } from '../../state/use-editor.ts';
 import sheet from '../sheet.module.css';
-import { ComparePart } from './compare-part.tsx';
+import { ComparePart } from './compare/compare-part.tsx';
 import { CopyPart } from './copy-part.tsx';
 import { PrintPart } from './print-part.tsx';
 import { RecordPart } from './record-part.tsx';
