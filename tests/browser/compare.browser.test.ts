@@ -73,14 +73,14 @@ describe('comparing in the window', () => {
       await part.getByRole('button', { name: new RegExp(`^${gear.name}: changed, mass`, 'i') }).click();
       await part.getByRole('button', { name: /another size, width/ }).waitFor();
 
-      // By number: 2 kg less is 4.4 lb less.
+      // By number, in the units of the present design.
       const table = part.getByRole('table', { name: 'Figures before and after' });
       await table.waitFor();
       const cells = await table
         .getByRole('row', { name: /^Gear / })
         .getByRole('cell')
         .allTextContents();
-      expect(cells.at(-1)).toBe('−4.4 lb');
+      expect(cells.at(-1)).toBe('−2.0 kg');
       expect(await table.getByRole('row', { name: /^Front axle/ }).count()).toBeGreaterThan(0);
       await part.getByRole('button', { name: 'all figures' }).click();
       for (const figure of [/^Panels to cut/, /^Sheets/, /^Price/, /^Least margin, gap/])

@@ -66,6 +66,8 @@ const Choice = ({ sides }: { readonly sides: Sides }) => (
         onChange={(event) => {
           const [file] = event.target.files ?? [];
           if (file) void sides.open(file);
+          // The same file, saved again, can then be chosen again.
+          event.target.value = '';
         }}
       />
     </label>
