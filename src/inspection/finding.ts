@@ -55,6 +55,9 @@ export interface Measured {
   /** Positive when good. */
   readonly slack: number;
   readonly unit: string;
+  /** Source and status of the limit. */
+  readonly source: string;
+  readonly status: string;
   readonly at: readonly [Vec3, Vec3] | null;
 }
 

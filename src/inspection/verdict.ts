@@ -85,5 +85,7 @@ export const measured = (rule: RuleId, what: Taken): Measured => ({
   limit: what.limit.value,
   slack: what.sense === 'at least' ? what.value - what.limit.value : what.limit.value - what.value,
   unit: what.limit.unit,
+  source: what.limit.source,
+  status: what.limit.status,
   at: what.at ?? null,
 });

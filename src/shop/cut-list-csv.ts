@@ -1,6 +1,6 @@
 import type { LengthUnits } from '../base/index.ts';
 import type { CutListRow } from './cut-list.ts';
-import { type ListColumn, lengthColumn, listCsv } from './list-columns.ts';
+import { type ListColumn, type ListTable, lengthColumn, listTable, tableCsv } from './list-columns.ts';
 import { operationsText } from './operations.ts';
 import { toKilogram } from './rounding.ts';
 
@@ -29,7 +29,12 @@ const columns = (units: LengthUnits): readonly ListColumn<CutListRow>[] => [
 ];
 
 /**
- * The cut list as a file for a spreadsheet. Millimetres to a tenth; for a design in inches each length also to the
- * nearest 1/32 in. The header depends on the units alone.
+ * The cut list as a table. Millimetres to a tenth; for a design in inches each length also to the nearest 1/32 in. The
+ * header depends on the units alone.
  */
-export const cutListCsv = (rows: readonly CutListRow[], units: LengthUnits): string => listCsv(columns(units), rows);
+export const cutListTable = (rows: readonly CutListRow[], units: LengthUnits): ListTable =>
+  listTable(columns(units), rows);
+
+/** The cut list as a file for a spreadsheet. */
+export const cutListCsv = (rows: readonly CutListRow[], units: LengthUnits): string =>
+  tableCsv(cutListTable(rows, units));

@@ -2,7 +2,7 @@ import { compareText, groupBy, type LengthUnits } from '../base/index.ts';
 import type { Catalog, Hardware, HouseRules } from '../catalog/index.ts';
 import type { FitOut, HardwareUse } from '../fitout/index.ts';
 import { sayLoadPlate } from '../says/index.ts';
-import { type ListColumn, lengthColumn, listCsv } from './list-columns.ts';
+import { type ListColumn, type ListTable, lengthColumn, listTable, tableCsv } from './list-columns.ts';
 import { counted, type NameOf, placesOf } from './places.ts';
 import { toCent, toKilogram, toTenth } from './rounding.ts';
 
@@ -134,5 +134,9 @@ const columns = (units: LengthUnits): readonly ListColumn<HardwareRow>[] => [
   { title: 'note', cell: (row) => row.note },
 ];
 
+export const hardwareTable = (rows: readonly HardwareRow[], units: LengthUnits): ListTable =>
+  listTable(columns(units), rows);
+
 /** The pick list as a file for a spreadsheet. */
-export const hardwareCsv = (rows: readonly HardwareRow[], units: LengthUnits): string => listCsv(columns(units), rows);
+export const hardwareCsv = (rows: readonly HardwareRow[], units: LengthUnits): string =>
+  tableCsv(hardwareTable(rows, units));

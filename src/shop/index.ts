@@ -11,6 +11,7 @@ export * from './drawings.ts';
 export * from './gear-map/index.ts';
 export * from './hardware-list.ts';
 export * from './inspection-sheet.ts';
+export * from './labels/index.ts';
 export {
   createImprover,
   cutSequences,
@@ -35,11 +36,16 @@ export * from './masses.ts';
 export * from './operations.ts';
 export { orderLines } from './order-lines.ts';
 export * from './packet.ts';
+export type { PacketFile } from './packet-file.ts';
 export * from './paper/index.ts';
+export * from './papers/index.ts';
+export * from './price/index.ts';
 export * from './release.ts';
 export * from './review-copy/index.ts';
 export * from './sheet-jobs.ts';
 export * from './sheet-layouts.ts';
+export * from './shop-work.ts';
 export { type SignOff, signOffOf } from './sign-off.ts';
 export * from './solids/index.ts';
 export { type SurveySheetInput, surveySheet } from './survey-sheet.ts';
+export { zipFiles } from './zip.ts';

@@ -3,7 +3,7 @@ import { type CutRow, cutRows } from './cut-rows.ts';
 import type { Drawing } from './drawing/drawing.ts';
 import { type LayoutWords, sheetLayoutDrawing } from './drawing/sheet-layout-drawing.ts';
 import type { SequenceLine } from './layout/index.ts';
-import { type ListColumn, lengthColumn, listCsv } from './list-columns.ts';
+import { type ListColumn, type ListTable, lengthColumn, listTable, tableCsv } from './list-columns.ts';
 import type { BoardLayout, SheetLayouts } from './sheet-layouts.ts';
 
 interface CsvRow {
@@ -41,12 +41,16 @@ const rowsOf = (laid: BoardLayout, units: LengthUnits): readonly CsvRow[] =>
     ),
   );
 
-/** The sequence of cuts of every sheet of every board, as a file for a spreadsheet. Settings are net of the kerf. */
-export const cutSequenceCsv = ({ boards }: SheetLayouts, units: LengthUnits): string =>
-  listCsv(
+/** The sequence of cuts of every sheet of every board. Settings are net of the kerf. */
+export const cutSequenceTable = ({ boards }: SheetLayouts, units: LengthUnits): ListTable =>
+  listTable(
     columns(units),
     boards.flatMap((laid) => rowsOf(laid, units)),
   );
+
+/** The same as a file for a spreadsheet. */
+export const cutSequenceCsv = (layouts: SheetLayouts, units: LengthUnits): string =>
+  tableCsv(cutSequenceTable(layouts, units));
 
 /** The drawing of every sheet with the name it has in a packet: `birch-ply-18-1`. */
 export const layoutDrawings = (

@@ -25,9 +25,19 @@ export const lengthColumn = <Row>(
   return [{ title: `${title} mm`, cell: (row) => shown(row, toTenth) }, ...(units === 'in' ? [inches] : [])];
 };
 
+/** A list laid out, for whoever writes it: as text, as a sheet of a workbook. */
+export interface ListTable {
+  readonly header: readonly string[];
+  readonly rows: readonly (readonly CsvCell[])[];
+}
+
+export const listTable = <Row>(columns: readonly ListColumn<Row>[], rows: readonly Row[]): ListTable => ({
+  header: columns.map(({ title }) => title),
+  rows: rows.map((row) => columns.map(({ cell }) => cell(row))),
+});
+
 /** The list as a file for a spreadsheet. */
+export const tableCsv = ({ header, rows }: ListTable): string => csvText(header, rows);
+
 export const listCsv = <Row>(columns: readonly ListColumn<Row>[], rows: readonly Row[]): string =>
-  csvText(
-    columns.map(({ title }) => title),
-    rows.map((row) => columns.map(({ cell }) => cell(row))),
-  );
+  tableCsv(listTable(columns, rows));

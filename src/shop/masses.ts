@@ -1,6 +1,6 @@
 import { add, groupBy, ORIGIN, scale, type Vec3 } from '../base/index.ts';
 import type { FitOut, MassItem } from '../fitout/index.ts';
-import { type ListColumn, listCsv } from './list-columns.ts';
+import { type ListColumn, type ListTable, listTable, tableCsv } from './list-columns.ts';
 import type { Marks } from './marks.ts';
 import { type NameOf, placesOf } from './places.ts';
 import { toKilogram, toTenth } from './rounding.ts';
@@ -92,11 +92,14 @@ const sumLine =
   (what: string) =>
   (sum: MassSum): Line => ({ ...sum, what, mark: '', kind: '', where: '' });
 
-/** The mass table as a file for a spreadsheet: items, then sums, told apart by the first column. */
-export const massesCsv = ({ rows, kinds, carcasses, total }: MassTable): string =>
-  listCsv(COLUMNS, [
+/** The masses in lines: items, then sums, told apart by the first column. */
+export const massLines = ({ rows, kinds, carcasses, total }: MassTable): ListTable =>
+  listTable(COLUMNS, [
     ...rows.map((row): Line => ({ ...row, what: 'item' })),
     ...kinds.map(sumLine('sum of kind')),
     ...carcasses.map(sumLine('sum of carcass')),
     sumLine('total')(total),
   ]);
+
+/** The mass table as a file for a spreadsheet. */
+export const massesCsv = (table: MassTable): string => tableCsv(massLines(table));

@@ -1,43 +1,37 @@
-import { type Inspection, workOutOrder } from '../inspection/index.ts';
-import { type CutAgain, revisionStamp } from '../revision/index.ts';
+import { revisionStamp } from '../revision/index.ts';
 import { CAUTIONS, nameOfPart, sayStamp } from '../says/index.ts';
-import { cutListCsv } from './cut-list-csv.ts';
+import { cutListCsv, cutListTable } from './cut-list-csv.ts';
 import { balanceView } from './drawing/balance-view.ts';
 import type { Drawing } from './drawing/drawing.ts';
 import { drawingToSvg } from './drawing/svg.ts';
-import { createDrawings, type Drawings, type DrawingsInput } from './drawings.ts';
+import { createDrawings, type Drawings } from './drawings.ts';
 import { layerTableCsv, partDxf } from './dxf/index.ts';
-import { hardwareCsv, hardwareList } from './hardware-list.ts';
+import { hardwareCsv, hardwareTable } from './hardware-list.ts';
 import { inspectionSheet } from './inspection-sheet.ts';
-import { cutSequenceCsv, layoutDrawings } from './layout-files.ts';
-import { massesCsv, massTable } from './masses.ts';
+import { cutSequenceCsv, cutSequenceTable, layoutDrawings } from './layout-files.ts';
+import { massesCsv, massLines, massTable } from './masses.ts';
+import { createGuard, type Guard, missingLines } from './missing.ts';
+import type { PacketFile } from './packet-file.ts';
 import type { PdfWriter } from './paper/index.ts';
+import { firstPage, type PapersInput, papersOf } from './papers/index.ts';
+import { type Price, priceCsv, priceTable } from './price/index.ts';
 import { releaseLines } from './release.ts';
-import { sheetJobs } from './sheet-jobs.ts';
-import { layoutSheets, type SheetLayouts, STANDARD_BUDGET } from './sheet-layouts.ts';
+import type { SheetLayouts } from './sheet-layouts.ts';
+import { type ShopWorkInput, shopWork } from './shop-work.ts';
 import { titleLine, titleWords } from './title-words.ts';
+import { workbook } from './workbook.ts';
 
-/** One file of the packet. Text is UTF-8; bytes are for formats that are not text. */
-export type PacketFile = {
-  /** Relative, with `/`, made of letters, digits, `-`, `.` alone. */
-  readonly path: string;
-  readonly kind: 'list' | 'part-drawing' | 'router' | 'book' | 'view' | 'layout' | 'sheet' | 'contents';
-  readonly about: string;
-} & ({ readonly text: string } | { readonly bytes: Uint8Array });
-
-export interface PacketInput extends DrawingsInput {
-  readonly inspection: Inspection;
-  /** Layouts that were improved on screen; without them the packet lays the sheets out with the standard budget. */
-  readonly layouts?: SheetLayouts;
-  /** What has changed since sheets were cut from a released letter. */
-  readonly cutAgain?: CutAgain | null;
-  /** With it, all drawings come as three books to print as well. */
+export interface PacketInput extends ShopWorkInput {
+  /** With it, papers and books to print come as well. */
   readonly toPdf?: PdfWriter;
 }
 
 export interface Packet {
   readonly files: readonly PacketFile[];
   readonly layouts: SheetLayouts;
+  readonly price: Price;
+  /** What a reader would look for and not find, a sentence each. */
+  readonly missing: readonly string[];
 }
 
 /** What a manifest says of itself, so that a reader knows what it has. */
@@ -63,37 +57,55 @@ const drawingFiles = (drawings: Drawings): readonly PacketFile[] => [
   ...drawings.parts.flatMap((mark) => sheetFiles(mark, drawings.draw(mark) ?? [], 'drawings', 'part-drawing')),
 ];
 
+/** One printed file; none where there is nobody to write it or no page. */
+const pdfFile = (
+  path: string,
+  kind: PacketFile['kind'],
+  about: string,
+  pages: readonly Drawing[],
+  { design, toPdf }: Pick<PacketInput, 'design' | 'toPdf'>,
+): readonly PacketFile[] =>
+  toPdf === undefined || pages.length === 0
+    ? []
+    : [{ path, kind, about, bytes: toPdf(pages, { title: about, subject: titleLine(design) }) }];
+
 /** Views, sheets and parts as one file each to print at actual size; nothing where there is no page. */
-const bookFiles = (drawings: Drawings, layouts: SheetLayouts, input: PacketInput): readonly PacketFile[] => {
-  const { toPdf } = input;
-  if (toPdf === undefined) return [];
+const bookFiles = (work: PapersInput, input: PacketInput): readonly PacketFile[] => {
+  const { drawings, layouts } = work;
   const drawn = (names: readonly string[]): readonly Drawing[] => names.flatMap((name) => drawings.draw(name) ?? []);
-  const subject = titleLine(input.design);
-  const books = [
-    { path: 'views.pdf', about: 'all views to print', pages: drawn(drawings.views) },
-    {
-      path: 'layouts.pdf',
-      about: 'all sheets with their cuts to print',
-      pages: drawnLayouts(layouts, input).flatMap((each) => each.drawings),
-    },
-    { path: 'drawings.pdf', about: 'all part drawings to print', pages: drawn(drawings.parts) },
+  const laid = drawnLayouts(layouts, input).flatMap((each) => each.drawings);
+  return [
+    ...pdfFile('views.pdf', 'book', 'all views to print', drawn(drawings.views), input),
+    ...pdfFile('layouts.pdf', 'book', 'all sheets with their cuts to print', laid, input),
+    ...pdfFile('drawings.pdf', 'book', 'all part drawings to print', drawn(drawings.parts), input),
   ];
-  return books.flatMap(({ path, about, pages }): readonly PacketFile[] =>
-    pages.length === 0 ? [] : [{ path, kind: 'book', about, bytes: toPdf(pages, { title: about, subject }) }],
-  );
 };
 
+/** Every paper that is not a drawing: lists, labels, sheets to tick and to sign. */
+const paperFiles = (work: PapersInput, input: PacketInput, guard: Guard): readonly PacketFile[] =>
+  papersOf(work).flatMap(({ name, about, pages }) =>
+    guard.make(`${name}.pdf`, () => pdfFile(`${name}.pdf`, 'paper', about, pages(), input), []),
+  );
+
 /** Every part as it goes to a router, a laser or a shear. */
-const routerFiles = ({ marks }: Drawings, { design }: PacketInput): readonly PacketFile[] =>
-  marks.parts.map(({ mark, panel }) => ({
-    path: `router/${mark}.dxf`,
-    kind: 'router',
-    about: `${mark} for router, laser or shear, in ${design.units === 'in' ? 'inches' : 'millimetres'}`,
-    text: partDxf(panel, design.units, mark),
-  }));
+const routerFiles = ({ drawings, design }: PapersInput, guard: Guard): readonly PacketFile[] =>
+  drawings.marks.parts.flatMap(({ mark, panel }) =>
+    guard.make(
+      `The router file of ${mark}`,
+      (): readonly PacketFile[] => [
+        {
+          path: `router/${mark}.dxf`,
+          kind: 'router',
+          about: `${mark} for router, laser or shear, in ${design.units === 'in' ? 'inches' : 'millimetres'}`,
+          text: partDxf(panel, design.units, mark),
+        },
+      ],
+      [],
+    ),
+  );
 
 /** Where the weight stands, once enough of the vehicle is known to draw it. */
-const balanceFiles = ({ design, fitout, inspection }: PacketInput): readonly PacketFile[] => {
+const balanceFiles = ({ design, fitout, inspection }: PapersInput): readonly PacketFile[] => {
   const { units, vehicle } = design;
   const nameCase = nameOfPart(design, fitout);
   const drawn = balanceView({ ...titleWords(design), units, vehicle, cases: inspection.cases, nameCase });
@@ -111,10 +123,61 @@ const layoutFiles = (layouts: SheetLayouts, input: PacketInput): readonly Packet
     sheetFiles(name, drawings, 'layouts', 'layout', '-page-'),
   );
 
+/** The lists as text, and the inspection sheet for a reader without paper. */
+const listFiles = (work: PapersInput, guard: Guard): readonly PacketFile[] => {
+  const { design, fitout, drawings, hardware, layouts, price } = work;
+  const { units } = design;
+  const names = nameOfPart(design, fitout);
+  const file = (path: string, kind: PacketFile['kind'], about: string, text: () => string): readonly PacketFile[] =>
+    guard.make(path, () => [{ path, kind, about, text: text() }], []);
+  return [
+    ...file('cut-list.csv', 'list', 'every part to cut, by material', () => cutListCsv(drawings.rows, units)),
+    ...file('hardware.csv', 'list', 'what to fetch and buy', () => hardwareCsv(hardware, units)),
+    ...file('cut-sequence.csv', 'list', 'every cut of every sheet, in order', () => cutSequenceCsv(layouts, units)),
+    ...file('router-layers.csv', 'list', 'what each layer of the router files is for', () =>
+      layerTableCsv(drawings.marks),
+    ),
+    ...file('masses.csv', 'list', 'every mass with its place, and sums', () =>
+      massesCsv(massTable(fitout, drawings.marks, names)),
+    ),
+    ...file('price.csv', 'list', 'every line of the price, and sums', () => priceCsv(price)),
+    ...file('inspection.txt', 'sheet', 'inspection sheet: every finding, opening order, loads, cautions', () =>
+      inspectionSheet({ ...work, marks: drawings.marks }),
+    ),
+  ];
+};
+
+const workbookFiles = async (work: PapersInput): Promise<readonly PacketFile[]> => {
+  const { design, fitout, drawings, hardware, layouts, price } = work;
+  const { units } = design;
+  const masses = massTable(fitout, drawings.marks, nameOfPart(design, fitout));
+  const sheets = [
+    { name: 'Cut list', table: cutListTable(drawings.rows, units) },
+    { name: 'Hardware', table: hardwareTable(hardware, units) },
+    { name: 'Cut sequence', table: cutSequenceTable(layouts, units) },
+    { name: 'Price', table: priceTable(price) },
+    { name: 'Masses', table: massLines(masses) },
+  ];
+  return [
+    {
+      path: 'lists.xlsx',
+      kind: 'list',
+      about: 'cut list, hardware, cut sequence, price and masses as one workbook',
+      bytes: await workbook(sheets, titleLine(design)),
+    },
+  ];
+};
+
+/** A drawing that cannot be made is named and leaves its place empty. */
+const guarded = (drawings: Drawings, guard: Guard): Drawings => ({
+  ...drawings,
+  draw: (name) => guard.make(`The drawing ${name}`, () => drawings.draw(name), null),
+});
+
 const manifest = (
-  { design, inspection, fitout }: PacketInput,
-  { rows }: Drawings,
+  { design, inspection, fitout, drawings }: PapersInput,
   files: readonly PacketFile[],
+  missing: readonly string[],
 ): PacketFile => ({
   path: 'manifest.json',
   kind: 'contents',
@@ -128,8 +191,9 @@ const manifest = (
       customer: design.customer,
       units: design.units,
       held: releaseLines(design, inspection, nameOfPart(design, fitout)),
-      parts: rows.reduce((sum, { quantity }) => sum + quantity, 0),
-      marks: rows.length,
+      missing,
+      parts: drawings.rows.reduce((sum, { quantity }) => sum + quantity, 0),
+      marks: drawings.rows.length,
       files: files.map(({ path, kind, about }) => ({ path, kind, about })),
       cautions: CAUTIONS.map(({ long }) => long),
     },
@@ -139,44 +203,33 @@ const manifest = (
 });
 
 /**
- * Everything that leaves for the saw, as files: lists, one drawing a part, views, the inspection sheet, and a manifest
- * that says what each is. The same design gives the same bytes.
+ * Everything that leaves for the saw, as files: a first page that says what is there and what is missing, lists, papers,
+ * one drawing a part, views, and a manifest. What cannot be made is named, and the rest still comes. The same design
+ * gives the same bytes.
  */
-export const createPacket = (input: PacketInput): Packet => {
-  const { design, fitout, catalog, rules, inspection } = input;
-  const drawings = createDrawings(input);
-  const { marks, rows } = drawings;
-  const names = nameOfPart(design, fitout);
-  const layouts = input.layouts ?? layoutSheets(sheetJobs(rows, catalog, rules), STANDARD_BUDGET);
-  const list = (path: string, about: string, text: string): PacketFile => ({ path, kind: 'list', about, text });
-  const files: readonly PacketFile[] = [
-    list('cut-list.csv', 'every part to cut, by material', cutListCsv(rows, design.units)),
-    list(
-      'hardware.csv',
-      'what to fetch and buy',
-      hardwareCsv(hardwareList({ fitout, catalog, rules, names, units: design.units }), design.units),
-    ),
-    list('cut-sequence.csv', 'every cut of every sheet, in order', cutSequenceCsv(layouts, design.units)),
-    list('router-layers.csv', 'what each layer of the router files is for', layerTableCsv(marks)),
-    list('masses.csv', 'every mass with its place, and sums', massesCsv(massTable(fitout, marks, names))),
-    {
-      path: 'inspection.txt',
-      kind: 'sheet',
-      about: 'inspection sheet: every finding, opening order, loads, cautions',
-      text: inspectionSheet({
-        order: workOutOrder(input),
-        design,
-        fitout,
-        inspection,
-        marks,
-        cutAgain: input.cutAgain ?? null,
-      }),
-    },
-    ...balanceFiles(input),
-    ...layoutFiles(layouts, input),
-    ...drawingFiles(drawings),
-    ...routerFiles(drawings, input),
-    ...bookFiles(drawings, layouts, input),
+export const createPacket = async (input: PacketInput): Promise<Packet> => {
+  const guard = createGuard();
+  const work = shopWork(input, guarded(createDrawings(input), guard));
+  const { layouts, price } = work;
+  const books = await guard.makeLater('lists.xlsx', () => workbookFiles(work), []);
+  const made: readonly PacketFile[] = [
+    ...listFiles(work, guard),
+    ...books,
+    ...paperFiles(work, input, guard),
+    ...guard.make('The balance picture', () => balanceFiles(work), []),
+    ...guard.make('The sheet layouts', () => layoutFiles(layouts, input), []),
+    ...drawingFiles(work.drawings),
+    ...routerFiles(work, guard),
+    ...guard.make('The books to print', () => bookFiles(work, input), []),
   ];
-  return { files: [...files, manifest(input, drawings, files)], layouts };
+  const missing = [...new Set([...missingLines(work), ...guard.missing])];
+  const first = pdfFile(
+    'first-page.pdf',
+    'first-page',
+    'read this first: what is in the packet, and what is missing',
+    firstPage(work, made, missing),
+    input,
+  );
+  const files = [...first, ...made];
+  return { files: [...files, manifest(work, files, missing)], layouts, price, missing };
 };

@@ -4,13 +4,13 @@ import { demoDesign } from './flow.ts';
 
 /** The demo designs whose results are kept, and the files of the packet that are worth a person's reading. */
 export const GOLDEN_DESIGNS = ['harrow-fell', 'quillmoor', 'skerrow-gap', 'ostrel-moor'] as const;
-export const GOLDEN_FILES = ['cut-list.csv', 'masses.csv', 'hardware.csv', 'inspection.txt'] as const;
+export const GOLDEN_FILES = ['cut-list.csv', 'masses.csv', 'hardware.csv', 'price.csv', 'inspection.txt'] as const;
 
 /** Those files as the engine makes them now. */
-export const produced = (flow: Flow, name: string): ReadonlyMap<string, string> => {
+export const produced = async (flow: Flow, name: string): Promise<ReadonlyMap<string, string>> => {
   const design = demoDesign(name);
   const space = flow.space(design);
-  const { files } = createPacket({
+  const { files } = await createPacket({
     design,
     space: space.ok ? space.value : null,
     fitout: flow.fitOut(design),

@@ -6,5 +6,5 @@ import { GOLDEN_DESIGNS, goldenUrl, produced } from './produce.ts';
 const flow = await wholeFlow();
 for (const name of GOLDEN_DESIGNS) {
   mkdirSync(goldenUrl(name, '.'), { recursive: true });
-  for (const [file, text] of produced(flow, name)) writeFileSync(goldenUrl(name, file), text);
+  for (const [file, text] of await produced(flow, name)) writeFileSync(goldenUrl(name, file), text);
 }

@@ -8,6 +8,7 @@ export const CORE_PACKAGES: ReadonlySet<string> = new Set([
   '@noble/hashes',
   '@tarikjabiri/dxf',
   'dejavu-fonts-ttf',
+  'fflate',
   'highs',
   'hucre',
   'manifold-3d',

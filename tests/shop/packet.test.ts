@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { FitOut } from '../../src/fitout/index.ts';
 import type { Finding, Inspection } from '../../src/inspection/index.ts';
-import { createPacket, type Packet, type PacketFile } from '../../src/shop/packet.ts';
+import { createPacket, type Packet } from '../../src/shop/packet.ts';
+import type { PacketFile } from '../../src/shop/packet-file.ts';
 import { catalog, design, emptyFitOut, emptyInspection, fitOutOf, panel, rules, twoColumns } from './fixture.ts';
 import { anyFitOut } from './random-fit-out.ts';
 
@@ -10,7 +11,7 @@ const packetOf = (
   fitout: FitOut,
   inspection: Inspection = emptyInspection,
   title = 'Brook Hollow support car',
-): Packet => createPacket({ design: design(title), fitout, catalog, rules, space: null, inspection });
+): Promise<Packet> => createPacket({ design: design(title), fitout, catalog, rules, space: null, inspection });
 const textOf = (packet: Packet, path: string): string => {
   const file = packet.files.find((each) => each.path === path);
   if (!file || !('text' in file)) throw new Error(`no text file ${path}`);
@@ -37,8 +38,8 @@ const finding: Finding = {
 };
 
 describe('packet', () => {
-  it('holds lists, views, one drawing a part, the inspection sheet and a manifest', () => {
-    const packet = packetOf(twoColumns());
+  it('holds lists, views, one drawing a part, the inspection sheet and a manifest', async () => {
+    const packet = await packetOf(twoColumns());
     expect(byKind(packet, 'list')).toEqual([
       'cut-list.csv',
       'hardware.csv',
@@ -57,8 +58,8 @@ describe('packet', () => {
     expect(byKind(packet, 'contents')).toEqual(['manifest.json']);
   });
 
-  it('lists in its manifest every other file and the counts of the cut list', () => {
-    const packet = packetOf(twoColumns());
+  it('lists in its manifest every other file and the counts of the cut list', async () => {
+    const packet = await packetOf(twoColumns());
     const manifest = JSON.parse(textOf(packet, 'manifest.json'));
     expect(manifest.files.map(({ path }: { path: string }) => path)).toEqual(
       packet.files.slice(0, -1).map(({ path }) => path),
@@ -66,9 +67,9 @@ describe('packet', () => {
     expect(manifest).toMatchObject({ format: 'hatchwright-packet', version: 1, parts: 7, marks: 6, units: 'mm' });
   });
 
-  it('brings three books to print where it is given a writer, a page for each sheet', () => {
+  it('brings three books to print where it is given a writer, a page for each sheet', async () => {
     const pagesOf = new Map<string, number>();
-    const { files } = createPacket({
+    const { files } = await createPacket({
       design: design(),
       fitout: twoColumns(),
       catalog,
@@ -89,14 +90,14 @@ describe('packet', () => {
     ]);
   });
 
-  it('can be made of an empty cabinet', () => {
-    const packet = packetOf(emptyFitOut);
+  it('can be made of an empty cabinet', async () => {
+    const packet = await packetOf(emptyFitOut);
     expect(byKind(packet, 'part-drawing')).toEqual([]);
     expect(byKind(packet, 'view')).toEqual(['views/plan.svg', 'views/side.svg']);
   });
 
-  it('puts a finding on the sheet with value, limit, source, mark, and who lets it stand', () => {
-    const sheet = textOf(packetOf(twoColumns(), { ...emptyInspection, findings: [finding] }), 'inspection.txt');
+  it('puts a finding on the sheet with value, limit, source, mark, and who lets it stand', async () => {
+    const sheet = textOf(await packetOf(twoColumns(), { ...emptyInspection, findings: [finding] }), 'inspection.txt');
     expect(sheet).toContain('1 stop, 0 cautions, 0 notes; 1 of them accepted.');
     for (const words of [
       'STOP',
@@ -112,8 +113,8 @@ describe('packet', () => {
     for (const line of sheet.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
   });
 
-  it('is safe whatever people write', () => {
-    const packet = packetOf(
+  it('is safe whatever people write', async () => {
+    const packet = await packetOf(
       fitOutOf([panel('p', { name: '<script>=1</script>' })]),
       emptyInspection,
       '"><svg onload=x>',
@@ -126,11 +127,11 @@ describe('packet', () => {
 });
 
 describe('laws of the packet', () => {
-  it('every panel is drawn, every path is new, and the same design gives the same bytes', () => {
-    fc.assert(
-      fc.property(anyFitOut, (fitout) => {
-        const packet = packetOf(fitout);
-        expect(packetOf(structuredClone(fitout))).toEqual(packet);
+  it('every panel is drawn, every path is new, and the same design gives the same bytes', async () => {
+    await fc.assert(
+      fc.asyncProperty(anyFitOut, async (fitout) => {
+        const packet = await packetOf(fitout);
+        expect(await packetOf(structuredClone(fitout))).toEqual(packet);
         const paths = packet.files.map(({ path }) => path);
         expect(new Set(paths).size).toBe(paths.length);
         const manifest = JSON.parse(textOf(packet, 'manifest.json'));

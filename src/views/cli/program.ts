@@ -5,6 +5,7 @@ import type { BoxOptions } from './verbs/box.ts';
 import { check, problemsJson } from './verbs/check.ts';
 import { inspect } from './verbs/inspect.ts';
 import type { LayoutOptions } from './verbs/layout.ts';
+import type { PacketOptions } from './verbs/packet.ts';
 import type { SheetOptions } from './verbs/sheet.ts';
 import { survey } from './verbs/survey.ts';
 import { weigh } from './verbs/weigh.ts';
@@ -124,10 +125,10 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
     done(await weigh(path), said),
   );
   verb('packet', 'everything for the saw')
-    .requiredOption('--to <dir>', 'the folder to write to')
-    .action(async (path: string, said: Said & { readonly to: string }) =>
-      done(await (await later.packet())(path, said.to), said),
-    );
+    .requiredOption('--to <dir>', 'the folder to write to, or one file that ends in .zip')
+    .option('--labels <sheet>', 'the sheets of labels in hand: a4-14, letter-10, …')
+    .option('--labels-from <n>', 'the first free label of a sheet that has been begun')
+    .action(async (path: string, said: Said & PacketOptions) => done(await (await later.packet())(path, said), said));
   withLayout(program, done);
   verb('draw', 'one dimensioned view, or the drawing of one part')
     .requiredOption(

@@ -10,6 +10,8 @@ const measured = (part: Partial<Measured>): Measured => ({
   limit: 6,
   slack: 4,
   unit: 'mm',
+  source: 'shop judgement',
+  status: 'shop habit',
   at: null,
   ...part,
 });

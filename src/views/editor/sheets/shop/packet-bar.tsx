@@ -45,7 +45,7 @@ export const PacketBar = ({ lists, inspection }: PacketBarProps) => {
   const [oneByOne, setOneByOne] = useState<readonly PacketFile[] | null>(null);
   const stop = useRef<AbortController | null>(null);
   const save = async (judged: Inspection): Promise<void> => {
-    const files = packetFiles(design, lists, judged);
+    const files = await packetFiles(design, lists, judged);
     if (!canSaveFolder()) return setOneByOne(files);
     const stopper = new AbortController();
     stop.current = stopper;

@@ -13,13 +13,19 @@ const shownLayouts = ({ drawings, input }: ShopLists): Pick<PacketInput, 'layout
 };
 
 /** The files that leave for the saw, the design file among them, so that the packet can be opened again. */
-export const packetFiles = (design: Design, lists: ShopLists, inspection: Inspection): readonly PacketFile[] => [
-  ...createPacket({
-    ...lists.input,
-    inspection,
-    cutAgain: cutAgainOf(design, lists.input.catalog),
-    ...shownLayouts(lists),
-  }).files,
+export const packetFiles = async (
+  design: Design,
+  lists: ShopLists,
+  inspection: Inspection,
+): Promise<readonly PacketFile[]> => [
+  ...(
+    await createPacket({
+      ...lists.input,
+      inspection,
+      cutAgain: cutAgainOf(design, lists.input.catalog),
+      ...shownLayouts(lists),
+    })
+  ).files,
   {
     path: `${fileStem(design.title)}${DESIGN_FILE_ENDING}`,
     kind: 'contents',

@@ -1,0 +1,63 @@
+import { sayFitProblem } from '../says/index.ts';
+import { namesOf, type PapersInput } from './papers/paper.ts';
+import { boardRemarks } from './sheet-layouts.ts';
+
+type MissingInput = Pick<PapersInput, 'design' | 'fitout' | 'space' | 'layouts' | 'price' | 'drawings' | 'inspection'>;
+
+/**
+ * What a reader would look for in the packet and not find, a sentence each: parts of the design that could not be
+ * solved, parts that lie on no sheet, settings that were not used, what is without a price, views without a vehicle.
+ */
+export const missingLines = (input: MissingInput): readonly string[] => {
+  const { design, fitout, space, layouts, price, drawings, inspection } = input;
+  const names = namesOf(input);
+  const unknown = drawings.rows.filter(({ note }) => /in the catalog/.test(note));
+  return [
+    ...fitout.problems.map((problem) => `${sayFitProblem(problem, design.units, names)}. Its parts are missing.`),
+    ...(drawings.rows.length === 0 ? ['Nothing is drawn and nothing cut: the cabinet has no panel yet.'] : []),
+    ...layouts.boards.flatMap((laid) =>
+      boardRemarks(laid, design.units).map((remark) => `${laid.board.materialName}: ${remark}`),
+    ),
+    ...unknown.map(({ mark, note }) => `${mark}: ${note}.`),
+    ...price.missing,
+    ...(space === null
+      ? ['The vehicle stands behind no view and no gap to it is checked: the survey does not give a cargo space yet.']
+      : []),
+    ...(inspection.cases.length === 0
+      ? ['No axle load, no balance picture: the weigh slip, the wheelbase or the place of the rear axle is missing.']
+      : []),
+  ];
+};
+
+/** Makes one thing of many; what cannot be made is named and the rest goes on. */
+export interface Guard {
+  readonly missing: readonly string[];
+  readonly make: <T>(what: string, maker: () => T, instead: T) => T;
+  readonly makeLater: <T>(what: string, maker: () => Promise<T>, instead: T) => Promise<T>;
+}
+
+export const createGuard = (): Guard => {
+  const missing: string[] = [];
+  const name = (what: string, fault: unknown): void => {
+    missing.push(`${what} could not be made: ${fault instanceof Error ? fault.message : String(fault)}`);
+  };
+  return {
+    missing,
+    make: (what, maker, instead) => {
+      try {
+        return maker();
+      } catch (fault) {
+        name(what, fault);
+        return instead;
+      }
+    },
+    makeLater: async (what, maker, instead) => {
+      try {
+        return await maker();
+      } catch (fault) {
+        name(what, fault);
+        return instead;
+      }
+    },
+  };
+};

@@ -1,0 +1,31 @@
+import type { Drawing } from '../drawing/drawing.ts';
+import { labelPages, partLabels } from '../labels/index.ts';
+import { cutListPaper } from './cut-list-paper.ts';
+import { hardwarePaper } from './hardware-paper.ts';
+import { inspectionPaper } from './inspection-paper.ts';
+import { installationPaper } from './installation-paper.ts';
+import type { Paper, PapersInput } from './paper.ts';
+import { pricePaper } from './price-paper.ts';
+import { weighPaper } from './weigh-paper.ts';
+
+export { firstPage } from './first-page.ts';
+export type { Paper, PapersInput } from './paper.ts';
+export { countText, moneyText } from './price-paper.ts';
+
+const labels = (input: PapersInput): readonly Drawing[] =>
+  labelPages(partLabels(input), input.labelSheet, input.firstLabel, input.design.units);
+
+/** Every paper by the name of its file, in the order in which the shop takes them up. */
+const PAPERS: readonly (Omit<Paper, 'pages'> & { readonly draw: (input: PapersInput) => readonly Drawing[] })[] = [
+  { name: 'cut-list', about: 'cut list to print', draw: cutListPaper },
+  { name: 'labels', about: 'a label for every part, in the order of cutting', draw: labels },
+  { name: 'hardware', about: 'hardware pick list to print', draw: hardwarePaper },
+  { name: 'price', about: 'price with every line and what moves it', draw: pricePaper },
+  { name: 'inspection', about: 'inspection sheet: every finding and every check', draw: inspectionPaper },
+  { name: 'installation', about: 'installation check sheet', draw: installationPaper },
+  { name: 'weigh-record', about: 'weigh record to fill in at the scale', draw: weighPaper },
+];
+
+/** The papers of a packet; pages are drawn when they are asked for. */
+export const papersOf = (input: PapersInput): readonly Paper[] =>
+  PAPERS.map(({ name, about, draw }) => ({ name, about, pages: () => draw(input) }));

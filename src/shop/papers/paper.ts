@@ -1,0 +1,61 @@
+import type { Design } from '../../design/index.ts';
+import type { Inspection, OpeningOrder } from '../../inspection/index.ts';
+import { type CutAgain, revisionStamp } from '../../revision/index.ts';
+import { nameOfPart, sayHash, sayStamp } from '../../says/index.ts';
+import type { Drawing } from '../drawing/drawing.ts';
+import type { Drawings, DrawingsInput } from '../drawings.ts';
+import type { HardwareRow } from '../hardware-list.ts';
+import type { LabelSheetId } from '../labels/label-sheets.ts';
+import type { PaperHead } from '../paper/index.ts';
+import type { Price } from '../price/index.ts';
+import type { SheetLayouts } from '../sheet-layouts.ts';
+
+/** What the papers are made from, each part worked out once for all of them. */
+export interface PapersInput extends DrawingsInput {
+  readonly inspection: Inspection;
+  readonly order: OpeningOrder;
+  readonly drawings: Drawings;
+  readonly layouts: SheetLayouts;
+  readonly hardware: readonly HardwareRow[];
+  readonly price: Price;
+  readonly cutAgain: CutAgain | null;
+  readonly labelSheet: LabelSheetId;
+  /** The first free label of a sheet that has been begun, from 1. */
+  readonly firstLabel: number;
+}
+
+/** One paper of the packet: what it is for, and its pages when they are asked for. */
+export interface Paper {
+  /** Names its file: `cut-list` is written as `cut-list.pdf`. */
+  readonly name: string;
+  readonly about: string;
+  readonly pages: () => readonly Drawing[];
+}
+
+/** Letter, whether it is approved and by whom, and the head of the hash. */
+const revisionText = (design: Design): string => {
+  const stamp = revisionStamp(design);
+  const approved = stamp.approvals.map(({ who }) => who).join(', ');
+  return [sayStamp(stamp), ...(approved === '' ? [] : [`approved by ${approved}`]), sayHash(stamp.sha256)].join(' · ');
+};
+
+export const paperHead = (
+  design: Design,
+  title: string,
+  caution: string,
+  lies: PaperHead['lies'] = 'upright',
+): PaperHead => ({
+  title,
+  designTitle: design.title,
+  customer: design.customer,
+  revision: revisionText(design),
+  units: design.units,
+  caution,
+  lies,
+});
+
+/** What people call the parts of this design. */
+export const namesOf = ({ design, fitout }: Pick<PapersInput, 'design' | 'fitout'>): ((id: string) => string) =>
+  nameOfPart(design, fitout);
+
+export const SCREENING = 'Screening figures, no approval: local codes and licensed practice decide.';
