@@ -64,7 +64,14 @@ export const findChromium = () => {
 export const findEzdxf = () =>
   ['/usr/bin/python3', 'python3'].find((name) => spawnSync(name, ['-c', 'import ezdxf']).status === 0) ?? null;
 
-/** @type {Readonly<Record<'chromium' | 'ezdxf' | 'poppler', Need>>} */
+/**
+ * The Python that has openpyxl, found the same way.
+ * @returns {string | null}
+ */
+export const findOpenpyxl = () =>
+  ['/usr/bin/python3', 'python3'].find((name) => spawnSync(name, ['-c', 'import openpyxl']).status === 0) ?? null;
+
+/** @type {Readonly<Record<'chromium' | 'ezdxf' | 'openpyxl' | 'poppler', Need>>} */
 export const NEEDS = {
   chromium: {
     package: 'chromium',
@@ -75,6 +82,11 @@ export const NEEDS = {
     package: 'python3-ezdxf',
     find: findEzdxf,
     advice: 'No Python with ezdxf was found: it reads our DXF files back in the tests. On Debian: python3-ezdxf.',
+  },
+  openpyxl: {
+    package: 'python3-openpyxl',
+    find: findOpenpyxl,
+    advice: 'No Python with openpyxl was found: it reads our workbooks back in the tests. On Debian: python3-openpyxl.',
   },
   poppler: {
     package: 'poppler-utils',

@@ -113,6 +113,7 @@ const STAGES = {
     // Readers of our papers and router files that are none of ours.
     provide(NEEDS.poppler);
     provide(NEEDS.ezdxf);
+    provide(NEEDS.openpyxl);
     return runVitest('vitest.config.ts');
   },
   browser: runBrowser,

@@ -91,6 +91,8 @@ export interface LoadingCaseResult {
 export interface Inspection {
   readonly findings: readonly Finding[];
   readonly measured: readonly Measured[];
+  /** House rules that each rule looked up for this design, by the rule's id: where a limit that nothing met comes from. */
+  readonly consulted: Readonly<Record<string, readonly string[]>>;
   readonly cases: readonly LoadingCaseResult[];
   /** The scale after the build against the prediction; null until it has been weighed. */
   readonly weighed: WeighIn | null;

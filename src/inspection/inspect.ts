@@ -25,7 +25,8 @@ const pairsOfMovers = (movers: number): number => (movers < 2 ? 0 : (movers * (m
  */
 export const inspect = (input: InspectionInput): Inspection => {
   const job = makeJob(input);
-  const verdicts = runRules(job);
+  const runs = runRules(job);
+  const verdicts = runs.map(({ verdict }) => verdict);
   return {
     findings: orderFindings(
       withAccepted(
@@ -34,6 +35,7 @@ export const inspect = (input: InspectionInput): Inspection => {
       ),
     ),
     measured: verdicts.flatMap((verdict) => verdict.measured),
+    consulted: Object.fromEntries(runs.map(({ rule, consulted }) => [rule, consulted])),
     weighed: input.design.vehicle.built && weighIn(input.design.vehicle.built, job.cases, input.rules),
     cases: job.cases.flatMap(({ result }) => (result === null ? [] : [result])),
     checked: {

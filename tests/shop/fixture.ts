@@ -214,6 +214,7 @@ export const fitOutOf = (panels: readonly Panel[], changes: Partial<FitOut> = {}
 export const emptyInspection: Inspection = {
   findings: [],
   measured: [],
+  consulted: {},
   cases: [],
   weighed: null,
   checked: { rules: 0, bodies: 0, pairs: 0, movers: 0, moverPairs: 0 },

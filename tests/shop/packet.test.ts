@@ -46,6 +46,8 @@ describe('packet', () => {
       'cut-sequence.csv',
       'router-layers.csv',
       'masses.csv',
+      'price.csv',
+      'lists.xlsx',
     ]);
     expect(byKind(packet, 'view')).toEqual(['views/face-carcass-1.svg', 'views/plan.svg', 'views/side.svg']);
     expect(byKind(packet, 'part-drawing')).toEqual(
@@ -82,7 +84,11 @@ describe('packet', () => {
       },
     });
     // Three views, three sheets of ply, and one page for each of the files of part drawings.
-    expect([...pagesOf.values()]).toEqual([3, 3, files.filter(({ kind }) => kind === 'part-drawing').length]);
+    expect(
+      ['all views to print', 'all sheets with their cuts to print', 'all part drawings to print'].map((book) =>
+        pagesOf.get(book),
+      ),
+    ).toEqual([3, 3, files.filter(({ kind }) => kind === 'part-drawing').length]);
     expect(files.flatMap(({ kind, path }) => (kind === 'book' ? [path] : []))).toEqual([
       'views.pdf',
       'layouts.pdf',

@@ -1,3 +1,4 @@
+import type { HouseRules } from '../../catalog/index.ts';
 import type { Job } from '../job.ts';
 import { RULE_IDS, type RuleId } from '../rule-ids.ts';
 import type { Verdict } from '../verdict.ts';
@@ -122,5 +123,30 @@ export const RULES: { readonly [Id in RuleId]: Rule } = {
   'part-too-big': partTooBig,
 };
 
+export interface RuleRun {
+  readonly rule: RuleId;
+  readonly verdict: Verdict;
+  /** House rules that it looked up, each once, in the order met. */
+  readonly consulted: readonly string[];
+}
+
+/** The house rules with a note of what was looked up in them. */
+const noted = (rules: HouseRules): { readonly rules: HouseRules; readonly met: ReadonlySet<string> } => {
+  const met = new Set<string>();
+  const note = (id: string): string => {
+    met.add(id);
+    return id;
+  };
+  return {
+    rules: { ...rules, value: (id) => rules.value(note(id)), record: (id) => rules.record(note(id)) },
+    met,
+  };
+};
+
 /** The verdict of every rule, in the order of the rule ids. */
-export const runRules = (job: Job): readonly Verdict[] => RULE_IDS.map((id) => RULES[id](job));
+export const runRules = (job: Job): readonly RuleRun[] =>
+  RULE_IDS.map((rule) => {
+    const { rules, met } = noted(job.rules);
+    const verdict = RULES[rule]({ ...job, rules });
+    return { rule, verdict, consulted: [...met] };
+  });

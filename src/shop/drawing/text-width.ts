@@ -3,7 +3,7 @@
  * Condensed Medium: capitals 0.70 em). The last entry is every other character.
  */
 const GROUPS: readonly (readonly [RegExp, number])[] = [
-  [/[ijlI1|'.,:;!·]/u, 0.33],
+  [/[ijlI|'.,:;!·]/u, 0.33],
   [/[ frt()[\]/"-]/u, 0.42],
   [/[mwMW@%]/u, 0.95],
   [/[×°a-z]/u, 0.6],

@@ -10,7 +10,15 @@ import { qrPatch } from './qr-patch.ts';
 const PAD = 2.5;
 /** Beyond this a code is easy to read, and words need the room. */
 const LARGEST_CODE = 28;
-const PITCH = 1.45;
+/** From base line to base line, over the height of the lower line's capitals. */
+const PITCH = 1.5;
+/** Heights of capitals over the unit of a label; the mark stands above all. */
+const MARK = 3;
+const HEIGHTS = { besides: 0.95, name: 1.15, size: 1.25, more: 0.9, design: 0.8 } as const;
+const LINES = HEIGHTS.besides + HEIGHTS.name + HEIGHTS.size + 3 * HEIGHTS.more + HEIGHTS.design;
+/** Below the last base line, for what hangs under it. */
+const HANGS = 0.3;
+const LARGEST_UNIT = 2.6;
 
 /** The part lying face a up, small: bands as strong edges, the arrow along the grain. */
 const outline = ({ row, panel }: PartLabel, from: Vec2, to: Vec2): readonly Shape[] => {
@@ -53,34 +61,32 @@ const sheetWords = ({ sheet }: PartLabel): string =>
 /** One label with its lower left corner at a place of the page. */
 const labelShapes = (label: PartLabel, [x, y]: Vec2, [width, height]: Vec2, units: LengthUnits): readonly Shape[] => {
   const { row, panel } = label;
+  const sizes = [panel.length, panel.width, panel.thickness];
   const code = Math.min(height - 2 * PAD, LARGEST_CODE);
   const [left, top] = [x + PAD, y + height - PAD];
   const right = x + width - PAD - code - 1.5;
   const room = right - left;
   // Words grow with the label, within what reads well from an arm's length.
-  const unit = Math.min(2.6, (height - 2 * PAD) / 13.5);
-  const mark = unit * 3;
-  const pictured = [room * 0.36, mark + unit * PITCH * 1.6] as const;
-  const lines: readonly (readonly [string, number, boolean])[] = [
-    [row.name, 1.15, false],
-    [[panel.length, panel.width, panel.thickness].map((mm) => sizeText(mm, units)).join(' × '), 1.25, true],
-    [`${row.materialName}${row.hand === null ? '' : `, ${row.hand} hand`}`, 0.9, false],
-    [label.where, 0.9, false],
-    [`${bandWords(label)} · face a up`, 0.9, false],
-    [`${label.design} · ${label.revision}`, 0.8, false],
+  const unit = Math.min(LARGEST_UNIT, (height - 2 * PAD) / (MARK + PITCH * LINES + HANGS));
+  const mark = unit * MARK;
+  const pictured = [room * 0.36, mark + unit * HEIGHTS.besides * PITCH] as const;
+  const lines: readonly (readonly [shown: string, height: number, within: number])[] = [
+    [`${sheetWords(label)} · piece ${label.piece}/${label.pieces}`, HEIGHTS.besides, room * 0.62],
+    [label.name, HEIGHTS.name, room],
+    [`${sizes.map((mm) => sizeText(mm, units)).join(' × ')} ${units}`, HEIGHTS.size, room],
+    [`${row.materialName}${row.hand === null ? '' : `, ${row.hand} hand`}`, HEIGHTS.more, room],
+    [label.where, HEIGHTS.more, room],
+    [`${bandWords(label)} · face a up`, HEIGHTS.more, room],
+    [`${label.design} · ${label.revision}`, HEIGHTS.design, room],
   ];
-  let base = top - mark - unit * 0.5;
-  const words = [text([left, base + unit * 0.5], label.mark, { height: mark, strong: true, within: room * 0.6 })];
-  const besides = `${sheetWords(label)} · piece ${label.piece}/${label.pieces}`;
-  base -= unit * PITCH * 0.8;
-  words.push(
-    text([left, base], fitted(besides, unit * 0.95, room * 0.62), { height: unit * 0.95, within: room * 0.62 }),
-  );
-  for (const [shown, size, strong] of lines) {
-    base -= unit * size * 0.55 + unit * PITCH;
-    words.push(
-      text([left, base], fitted(shown, unit * size, room * 1.1), { height: unit * size, strong, within: room }),
-    );
+  let base = top - mark;
+  const words = [text([left, base], label.mark, { height: mark, strong: true, within: room * 0.6 })];
+  for (const [shown, size, within] of lines) {
+    const tall = unit * size;
+    base -= tall * PITCH;
+    // A tenth more than the estimate still fits, squeezed, before anything is left out.
+    const style = { height: tall, strong: size === HEIGHTS.size, within };
+    words.push(text([left, base], fitted(shown, tall, within * 1.1), style));
   }
   return [
     ...words,

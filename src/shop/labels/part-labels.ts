@@ -5,7 +5,7 @@ import { revisionStamp } from '../../revision/index.ts';
 import { nameOfPart, sayHash, sayStamp } from '../../says/index.ts';
 import type { CutListRow } from '../cut-list.ts';
 import type { Drawings } from '../drawings.ts';
-import { placesOf } from '../places.ts';
+import { placesOf, sharedName } from '../places.ts';
 import type { SheetLayouts } from '../sheet-layouts.ts';
 
 /** What one cut piece carries from the saw to its place. */
@@ -15,6 +15,8 @@ export interface PartLabel {
   readonly piece: number;
   readonly pieces: number;
   readonly row: CutListRow;
+  /** Of this piece, where several that are cut alike have names of their own. */
+  readonly name: string;
   readonly panel: Panel;
   readonly where: string;
   /** The sheet of its board that it is cut from; null where it lies on none. */
@@ -74,6 +76,7 @@ export const partLabels = (input: PartLabelsInput): readonly PartLabel[] => {
         pieces: part.panels.length,
         row,
         panel,
+        name: sharedName([panel], places),
         where: places.of(panel),
         sheet,
         design: design.title,

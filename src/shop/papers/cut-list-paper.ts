@@ -1,4 +1,4 @@
-import { formatMass, type LengthUnits } from '../../base/index.ts';
+import { formatMass, type LengthUnits, MM_PER_INCH } from '../../base/index.ts';
 import type { CutListRow } from '../cut-list.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { sizeText, unitsText } from '../drawing/paper-words.ts';
@@ -54,13 +54,15 @@ const rowCells = (row: CutListRow, units: LengthUnits): readonly PaperCell[] => 
   { tick: true },
 ];
 
-const MM2_PER_M2 = 1e6;
+/** Square metres, or square feet where inches are used. */
+const areaText = (mm2: number, units: LengthUnits): string =>
+  units === 'in' ? `${(mm2 / (12 * MM_PER_INCH) ** 2).toFixed(1)} ft²` : `${(mm2 / 1e6).toFixed(2)} m²`;
 
 const sumLine = (rows: readonly CutListRow[], units: LengthUnits): string => {
   const parts = rows.reduce((sum, { quantity }) => sum + quantity, 0);
-  const area = rows.reduce((sum, row) => sum + (row.quantity * row.cutLength * row.cutWidth) / MM2_PER_M2, 0);
+  const area = rows.reduce((sum, row) => sum + row.quantity * row.cutLength * row.cutWidth, 0);
   const mass = rows.reduce((sum, { massTotalKg }) => sum + massTotalKg, 0);
-  return `${parts} ${parts === 1 ? 'part' : 'parts'}, ${area.toFixed(2)} m² to cut, ${formatMass(mass, units)}`;
+  return `${parts} ${parts === 1 ? 'part' : 'parts'}, ${areaText(area, units)} to cut, ${formatMass(mass, units)}`;
 };
 
 /** Every part to cut, grouped for the saw, with a square to tick. */
@@ -76,7 +78,7 @@ export const cutListPaper = ({ design, drawings, layouts }: PapersInput): readon
   const pieces = boards.flatMap(({ board, own, sheets }): readonly PaperPiece[] => [
     {
       kind: 'heading',
-      words: `${board.materialName}, measured ${sizeText(board.thickness, units)} thick`,
+      words: `${board.materialName}, measured ${sizeText(board.thickness, units)} ${units} thick`,
     },
     {
       kind: 'words',

@@ -8,12 +8,19 @@ import { type PapersInput, paperHead } from './paper.ts';
 const COLUMNS: readonly PaperColumn[] = [
   { title: 'fetch', share: 7, align: 'right' },
   { title: 'of it spare', share: 6, align: 'right' },
-  { title: 'item', share: 30 },
+  { title: 'kind', share: 10 },
+  { title: 'item', share: 28 },
   { title: 'length', share: 9, align: 'right' },
   { title: 'mass', share: 9, align: 'right' },
   { title: 'where it goes', share: 38 },
   { title: 'have', share: 5 },
 ];
+
+const SHELVES: Readonly<Record<HardwareRow['from'], string>> = {
+  device: 'Devices',
+  hardware: 'Fittings and fixings',
+  slide: 'Slides, in pairs',
+};
 
 const UNIT: Readonly<Record<HardwareRow['by'], string>> = { piece: '', pair: ' pairs', metre: ' m' };
 
@@ -24,6 +31,7 @@ export const fetchText = ({ fetch, by }: Pick<HardwareRow, 'fetch' | 'by'>): str
 const rowCells = (row: HardwareRow, units: LengthUnits): readonly PaperCell[] => [
   fetchText(row),
   row.spares === 0 ? '' : String(row.spares),
+  row.kind.replaceAll('-', ' '),
   row.note === '' ? row.name : `${row.name} (${row.note})`,
   row.lengthMm === null ? '' : sizeText(row.lengthMm, units),
   formatMass(row.massKg, units),
@@ -33,9 +41,9 @@ const rowCells = (row: HardwareRow, units: LengthUnits): readonly PaperCell[] =>
 
 /** What to fetch and buy before the first cut, shelf by shelf, with lengths and spares. */
 export const hardwarePaper = ({ design, hardware }: PapersInput): readonly Drawing[] => {
-  const shelves = [...groupBy(hardware, ({ kind }) => kind)];
-  const pieces = shelves.flatMap(([kind, rows]): readonly PaperPiece[] => [
-    { kind: 'heading', words: kind === '' ? 'not in the catalog' : kind.replaceAll('-', ' ') },
+  const shelves = [...groupBy(hardware, ({ from }) => from)];
+  const pieces = shelves.flatMap(([from, rows]): readonly PaperPiece[] => [
+    { kind: 'heading', words: SHELVES[from] },
     { kind: 'table', columns: COLUMNS, rows: rows.map((row) => rowCells(row, design.units)) },
   ]);
   return paperPages(

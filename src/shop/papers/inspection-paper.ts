@@ -66,7 +66,7 @@ const findingCells = (
       `${title}.`,
       detail,
       ...(marks.length === 0 ? [] : [`Marks: ${marks.join(', ')}.`]),
-      ...(stands === null ? [] : [`ACCEPTED by ${stands.who}${day(stands.on)}: ${stands.why}`]),
+      ...(stands === null ? [] : [`\nACCEPTED by ${stands.who}${day(stands.on)}: ${stands.why}`]),
     ]
       .filter((words) => words !== '')
       .join(' '),
@@ -87,17 +87,37 @@ const outcomeText = ({ findings }: CheckedRule): string => {
   return counts.length === 0 ? 'nothing found' : counts.join(', ');
 };
 
-const checkCells = (checked: CheckedRule, { design }: PapersInput): readonly PaperCell[] => {
-  const { rule, checks, worst } = checked;
-  const amount = (value: number, unit: string): string => sayAmount(value, unit, design.units);
-  return [
-    sayRule(rule),
-    outcomeText(checked),
-    checks === 0 ? '–' : String(checks),
-    worst === null ? '–' : amount(worst.value, worst.unit),
-    worst === null ? '–' : amount(worst.limit, worst.unit),
-    worst === null ? '' : `${worst.source} (${worst.status})`,
-  ];
+/** As many limits as a person reads in one cell. */
+const MOST_LIMITS = 4;
+
+/** What a rule that measured nothing would have held things against: the limits that it looked up. */
+const limitsOf = (
+  { rule }: CheckedRule,
+  { rules, inspection, design }: PapersInput,
+): { readonly limits: string; readonly sources: string } => {
+  const met = (inspection.consulted[rule] ?? []).map((id) => rules.record(id)).filter(({ sense }) => sense !== 'value');
+  const shown = met.slice(0, MOST_LIMITS);
+  return {
+    limits: shown.map(({ sense, value, unit }) => `${sense} ${sayAmount(value, unit, design.units)}`).join('; '),
+    sources: [...new Set(shown.map(({ source, status }) => `${source} (${status})`))].join('; '),
+  };
+};
+
+const checkCells = (checked: CheckedRule, input: PapersInput): readonly PaperCell[] => {
+  const { rule, checks, worst, findings } = checked;
+  const { units } = input.design;
+  const lead = [sayRule(rule), outcomeText(checked), checks === 0 ? '–' : String(checks)];
+  if (worst !== null) {
+    const amount = (value: number): string => sayAmount(value, worst.unit, units);
+    return [...lead, amount(worst.value), amount(worst.limit), `${worst.source} (${worst.status})`];
+  }
+  const [first] = findings;
+  if (first !== undefined) {
+    const { valueText, limitText } = sayFinding(first, units, namesOf(input));
+    return [...lead, valueText, limitText.replace(/^of /, ''), `${first.source} (${first.status})`];
+  }
+  const { limits, sources } = limitsOf(checked, input);
+  return [...lead, '–', limits === '' ? '–' : limits, sources];
 };
 
 const words = (text: string, strong = false): PaperPiece => ({ kind: 'words', words: text, strong });
@@ -169,7 +189,7 @@ export const inspectionPaper = (input: PapersInput): readonly Drawing[] => {
         ]),
     { kind: 'heading', words: 'Every check' },
     words(
-      'Of all that a rule measured, the check with the least to spare is shown. A dash is a rule that answers yes or no, or had nothing to measure.',
+      'Of all that a rule measured, the check with the least to spare is shown. A dash is a rule that answers yes or no, or that had nothing of its kind to measure in this design.',
     ),
     { kind: 'table', columns: CHECKS, rows: checkedRules(inspection).map((each) => checkCells(each, input)) },
     { kind: 'heading', words: 'Loading cases' },

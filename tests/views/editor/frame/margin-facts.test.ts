@@ -37,6 +37,7 @@ const finding = (part: Partial<Finding>): Finding => ({
 const inspection = (findings: readonly Finding[], all: readonly Measured[]): Inspection => ({
   findings,
   measured: all,
+  consulted: {},
   cases: [],
   weighed: null,
   checked: { rules: 0, bodies: 0, pairs: 0, movers: 0, moverPairs: 0 },

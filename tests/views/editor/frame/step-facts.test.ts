@@ -31,6 +31,7 @@ const judgementOf = (findings: readonly Finding[]): Judgement => ({
   inspection: {
     findings,
     measured: [],
+    consulted: {},
     cases: [],
     weighed: null,
     checked: { rules: 0, bodies: 0, pairs: 0, movers: 0, moverPairs: 0 },

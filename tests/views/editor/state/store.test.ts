@@ -14,6 +14,7 @@ const judgementOf = (edit: number): Judgement => ({
   inspection: {
     findings: [],
     measured: [],
+    consulted: {},
     cases: [],
     weighed: null,
     checked: { rules: 0, bodies: 0, pairs: 0, movers: 0, moverPairs: 0 },
