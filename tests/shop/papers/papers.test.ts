@@ -92,7 +92,7 @@ describe('papers', () => {
       'Marks: A1',
       'ACCEPTED by R. Mapp on 2031-05-02: trim is cut back there',
       'Not approved',
-      'no certification',
+      'nothing is certified or approved',
     ])
       expect(text).toContain(words);
     // Words of a wide cell are broken into lines, so the first of each is looked for.
