@@ -9,17 +9,17 @@ const released = releaseRevision(design(), words);
 const approved = approveRevision(released, 'A', { who: 'Chief Orr', on: '2031-04-05' });
 const second = releaseRevision(changeDocument(approved, { notes: 'wider' }), { ...words, why: 'wider' });
 
-const textsOf = (subject: Design): ReadonlyMap<string, string> =>
-  new Map(
-    createPacket({
-      design: subject,
-      fitout: twoColumns(),
-      catalog,
-      rules,
-      space: null,
-      inspection: emptyInspection,
-    }).files.flatMap((file) => ('text' in file ? [[file.path, file.text] as const] : [])),
-  );
+const textsOf = async (subject: Design): Promise<ReadonlyMap<string, string>> => {
+  const { files } = await createPacket({
+    design: subject,
+    fitout: twoColumns(),
+    catalog,
+    rules,
+    space: null,
+    inspection: emptyInspection,
+  });
+  return new Map(files.flatMap((file) => ('text' in file ? [[file.path, file.text] as const] : [])));
+};
 
 describe('the sign-off record', () => {
   it('says before the first letter that the design is a draft, and its hash', () => {
@@ -52,8 +52,8 @@ describe('the sign-off record', () => {
     expect(signOffOf(forged).mark).toContain('not approved');
   });
 
-  it('stands in every title block and on the inspection sheet', () => {
-    const texts = textsOf(approved);
+  it('stands in every title block and on the inspection sheet', async () => {
+    const texts = await textsOf(approved);
     const { record, mark } = signOffOf(approved);
     const drawings = [...texts].filter(([path]) => path.endsWith('.svg'));
     expect(drawings.length).toBeGreaterThan(8);
@@ -62,6 +62,6 @@ describe('the sign-off record', () => {
     for (const [path, svg] of drawings) expect([path, svg.includes(start)]).toEqual([path, true]);
     const sheet = texts.get('inspection.txt')?.replace(/\s+/g, ' ');
     for (const line of record) expect(sheet).toContain(line);
-    expect(textsOf(design()).get('inspection.txt')).not.toContain('Revisions');
+    expect((await textsOf(design())).get('inspection.txt')).not.toContain('Revisions');
   });
 });

@@ -1,12 +1,12 @@
 import { compareMarks } from '../../base/index.ts';
 import type { Design } from '../../design/index.ts';
 import type { FitOut, Panel } from '../../fitout/index.ts';
-import { revisionStamp } from '../../revision/index.ts';
-import { nameOfPart, sayHash, sayStamp } from '../../says/index.ts';
+import { nameOfPart } from '../../says/index.ts';
 import type { CutListRow } from '../cut-list.ts';
 import type { Drawings } from '../drawings.ts';
 import { placesOf, sharedName } from '../places.ts';
 import type { SheetLayouts } from '../sheet-layouts.ts';
+import { signOffOf } from '../sign-off.ts';
 
 /** What one cut piece carries from the saw to its place. */
 export interface PartLabel {
@@ -60,8 +60,8 @@ export const partLabels = (input: PartLabelsInput): readonly PartLabel[] => {
   const partOf = new Map(drawings.marks.parts.map((part) => [part.mark, part]));
   const rowOf = new Map(drawings.rows.map((row) => [row.mark, row]));
   const places = placesOf(fitout, nameOfPart(design, fitout));
-  const stamp = revisionStamp(design);
-  const revision = `${sayStamp(stamp)} ${sayHash(stamp.sha256).slice(0, 9)}`;
+  const { state, hash } = signOffOf(design);
+  const revision = `${state} ${hash.slice(0, 9)}`;
   const met = new Map<string, number>();
   return inCuttingOrder(input).flatMap(({ mark, sheet }): readonly PartLabel[] => {
     const [part, row] = [partOf.get(mark), rowOf.get(mark)];

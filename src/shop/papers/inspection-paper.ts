@@ -1,21 +1,12 @@
 import { formatMass } from '../../base/index.ts';
 import type { Finding, Severity } from '../../inspection/index.ts';
-import { revisionStamp } from '../../revision/index.ts';
-import {
-  CAUTIONS,
-  sayAmount,
-  sayCase,
-  sayCutWarning,
-  sayFinding,
-  sayHash,
-  sayRule,
-  sayStamp,
-} from '../../says/index.ts';
+import { CAUTIONS, sayAmount, sayCase, sayCutWarning, sayFinding, sayRule } from '../../says/index.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { findingCounts } from '../inspection-sheet.ts';
 import { orderLines } from '../order-lines.ts';
 import { type PaperCell, type PaperColumn, type PaperPiece, paperPages } from '../paper/index.ts';
 import { NOT_RELEASED, releaseLines } from '../release.ts';
+import { signOffOf } from '../sign-off.ts';
 import { type CheckedRule, checkedRules } from './checked-rules.ts';
 import { namesOf, type PapersInput, paperHead, SCREENING } from './paper.ts';
 
@@ -122,21 +113,10 @@ const checkCells = (checked: CheckedRule, input: PapersInput): readonly PaperCel
 
 const words = (text: string, strong = false): PaperPiece => ({ kind: 'words', words: text, strong });
 
-/** Letter, hash, who approved exactly this design, and what sheets already cut no longer fit. */
+/** The record of letters and signatures, and what sheets already cut no longer fit. */
 const revisionPieces = ({ design, cutAgain }: PapersInput): readonly PaperPiece[] => {
-  const newest = design.revisions.at(-1);
-  const stamp = revisionStamp(design);
   const warning = cutAgain ? sayCutWarning(cutAgain.letter, cutAgain.panels) : '';
-  return [
-    words(`Revision: ${sayStamp(stamp)}; hash ${sayHash(stamp.sha256)}.`),
-    ...(newest ? [words(`${newest.letter} released by ${newest.who}${day(newest.on)}: ${newest.why}`)] : []),
-    words(
-      stamp.approvals.length === 0
-        ? 'Not approved: nobody has signed exactly this design.'
-        : stamp.approvals.map(({ who, on }) => `Approved by ${who}${day(on)}.`).join(' '),
-    ),
-    ...(warning === '' ? [] : [words(warning, true)]),
-  ];
+  return [...signOffOf(design).record.map((line) => words(line)), ...(warning === '' ? [] : [words(warning, true)])];
 };
 
 const loadPieces = ({ design, inspection }: PapersInput): readonly PaperPiece[] => {

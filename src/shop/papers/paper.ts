@@ -1,7 +1,7 @@
 import type { Design } from '../../design/index.ts';
 import type { Inspection, OpeningOrder } from '../../inspection/index.ts';
-import { type CutAgain, revisionStamp } from '../../revision/index.ts';
-import { nameOfPart, sayHash, sayStamp } from '../../says/index.ts';
+import type { CutAgain } from '../../revision/index.ts';
+import { nameOfPart } from '../../says/index.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Drawings, DrawingsInput } from '../drawings.ts';
 import type { HardwareRow } from '../hardware-list.ts';
@@ -9,6 +9,7 @@ import type { LabelSheetId } from '../labels/label-sheets.ts';
 import type { PaperHead } from '../paper/index.ts';
 import type { Price } from '../price/index.ts';
 import type { SheetLayouts } from '../sheet-layouts.ts';
+import { titleWords } from '../title-words.ts';
 
 /** What the papers are made from, each part worked out once for all of them. */
 export interface PapersInput extends DrawingsInput {
@@ -32,13 +33,6 @@ export interface Paper {
   readonly pages: () => readonly Drawing[];
 }
 
-/** Letter, whether it is approved and by whom, and the head of the hash. */
-const revisionText = (design: Design): string => {
-  const stamp = revisionStamp(design);
-  const approved = stamp.approvals.map(({ who }) => who).join(', ');
-  return [sayStamp(stamp), ...(approved === '' ? [] : [`approved by ${approved}`]), sayHash(stamp.sha256)].join(' · ');
-};
-
 export const paperHead = (
   design: Design,
   title: string,
@@ -48,7 +42,7 @@ export const paperHead = (
   title,
   designTitle: design.title,
   customer: design.customer,
-  revision: revisionText(design),
+  revision: titleWords(design).signed,
   units: design.units,
   caution,
   lies,

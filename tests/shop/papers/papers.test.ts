@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { HardwareUse } from '../../../src/fitout/index.ts';
 import type { Finding, Inspection } from '../../../src/inspection/index.ts';
 import { RULE_IDS } from '../../../src/inspection/index.ts';
+import { releaseRevision } from '../../../src/revision/index.ts';
 import { sayRule } from '../../../src/says/index.ts';
 import { drawingsToPdf } from '../../../src/shop/paper/pdf.ts';
 import { moneyText, papersOf } from '../../../src/shop/papers/index.ts';
@@ -91,7 +92,7 @@ describe('papers', () => {
       'shop judgement (shop habit)',
       'Marks: A1',
       'ACCEPTED by R. Mapp on 2031-05-02: trim is cut back there',
-      'Not approved',
+      'nobody has approved exactly this design',
       'nothing is certified or approved',
     ])
       expect(text).toContain(words);
@@ -110,7 +111,7 @@ describe('papers', () => {
 
   it('carry letter and hash once the design is released', async () => {
     const flow = await wholeFlow();
-    const demo = demoDesign('quillmoor');
+    const demo = releaseRevision(demoDesign('quillmoor'), { who: 'R. Mapp', why: 'first cut', on: '2031-04-05' });
     const fitout = flow.fitOut(demo);
     const input = {
       design: demo,
@@ -121,7 +122,7 @@ describe('papers', () => {
       inspection: flow.inspection(demo),
     };
     for (const name of ['cut-list', 'price', 'weigh-record'])
-      expect(textOf(name, input)).toMatch(/(rev|draft)[^·]* · .*[0-9a-f]{4} [0-9a-f]{4}/);
+      expect(textOf(name, input)).toMatch(/rev A · [0-9a-f]{4} [0-9a-f]{4} · not approved/);
     const installation = textOf('installation', input);
     for (const { bolt } of fitout.anchors)
       expect(installation).toContain(flow.catalog.hardware.get(bolt)?.name.split(',')[0]);
