@@ -27,7 +27,7 @@ export interface ShopWorkInput extends DrawingsInput {
 export const shopWork = (input: ShopWorkInput, drawings: Drawings = createDrawings(input)): PapersInput => {
   const { design, fitout, catalog, rules } = input;
   const layouts = input.layouts ?? layoutSheets(sheetJobs(drawings.rows, catalog, rules), STANDARD_BUDGET);
-  const hardware = hardwareList({ fitout, catalog, rules, names: nameOfPart(design, fitout) });
+  const hardware = hardwareList({ fitout, catalog, rules, names: nameOfPart(design, fitout), units: design.units });
   return {
     ...input,
     drawings,

@@ -4,7 +4,7 @@ import { demoDesign } from './flow.ts';
 
 /** The demo designs whose results are kept, and the files of the packet that are worth a person's reading. */
 export const GOLDEN_DESIGNS = ['harrow-fell', 'quillmoor', 'skerrow-gap', 'ostrel-moor'] as const;
-export const GOLDEN_FILES = ['cut-list.csv', 'masses.csv', 'hardware.csv', 'price.csv', 'inspection.txt'] as const;
+export const GOLDEN_FILES = ['cut-list.csv', 'masses.csv', 'hardware.csv', 'inspection.txt'] as const;
 
 /** Those files as the engine makes them now. */
 export const produced = async (flow: Flow, name: string): Promise<ReadonlyMap<string, string>> => {

@@ -120,7 +120,7 @@ const moversOf = (
 };
 
 const missingFrom = ({ hardware, layouts, rules }: PriceInput): readonly string[] => {
-  const unknown = hardware.filter(({ note }) => note !== '').map(({ name }) => name);
+  const unknown = hardware.filter(({ kind }) => kind === '').map(({ name }) => name);
   const below = [...rules.all.values()].filter(
     ({ id, value }) => /^(rate|hours|markup)-/.test(id) && !(Number.isFinite(value) && value >= 0),
   );
