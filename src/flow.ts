@@ -5,11 +5,16 @@ import type { Design } from './design/index.ts';
 import { type Blocker, type CargoSpace, createCargoSpace, type LargestBox, largestBox } from './envelope/index.ts';
 import { createFitOutSolver, type FitOut } from './fitout/index.ts';
 import {
+  type ArrangePlan,
+  type ArrangeWishes,
+  arrange,
   type CarryIn,
   findWaysOut,
   type Inspection,
+  type InspectionInput,
   inspect,
   type OpeningOrder,
+  type ProgramSolver,
   planCarryIn,
   workOutOrder,
 } from './inspection/index.ts';
@@ -33,6 +38,8 @@ export interface Flow {
   readonly carryIn: (design: Design) => CarryIn | null;
   /** The largest carcass for a spot, or what keeps it from there; null while there is no cargo space. Takes about a second. */
   readonly largestBox: (design: Design, spot: BoxSpot) => Result<LargestBox, Blocker | null> | null;
+  /** Other arrangements of what is stowed, to choose from; takes seconds, and a solver of linear programs. */
+  readonly arrangement: (design: Design, wishes: ArrangeWishes, solver: ProgramSolver) => ArrangePlan;
 }
 
 /** Where a carcass is to stand. */
@@ -83,10 +90,11 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
   const space = (design: Design): Result<CargoSpace> => spaceFor(design.survey, rules(design));
   const solver = createFitOutSolver(catalog);
   const fitOutFor = remembered((design: Design) => solver(design, rules(design)));
-  const inspectWith = (design: Design, fitout: FitOut): Inspection => {
+  const inputWith = (design: Design, fitout: FitOut): InspectionInput => {
     const made = space(design);
-    return inspect({ design, space: made.ok ? made.value : null, fitout, catalog, rules: rules(design) });
+    return { design, space: made.ok ? made.value : null, fitout, catalog, rules: rules(design) };
   };
+  const inspectWith = (design: Design, fitout: FitOut): Inspection => inspect(inputWith(design, fitout));
   const inspection = remembered((design: Design) => inspectWith(design, fitOutFor(design)));
   // Copies tried for ways out go through a solver of their own, so that they do not push the design's own out of memory.
   const trySolver = createFitOutSolver(catalog);
@@ -97,16 +105,7 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
     fitOut: fitOutFor,
     space,
     inspection,
-    openingOrder: remembered((design: Design) => {
-      const made = space(design);
-      return workOutOrder({
-        design,
-        space: made.ok ? made.value : null,
-        fitout: fitOutFor(design),
-        catalog,
-        rules: rules(design),
-      });
-    }),
+    openingOrder: remembered((design: Design) => workOutOrder(inputWith(design, fitOutFor(design)))),
     carryIn: remembered((design: Design) => {
       const made = space(design);
       if (!made.ok) return null;
@@ -120,6 +119,10 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
         ...(underside === null ? {} : { underside }),
         carcasses: standingCarcasses(fitOutFor(design), insteadOf),
       });
+    },
+    arrangement: (design, wishes, solver) => {
+      const inputFor = (copy: Design): InspectionInput => inputWith(copy, trySolver(copy, rules(copy)));
+      return arrange(design, wishes, { solver, inputFor, inspectCopy });
     },
     inspectionWithWaysOut: remembered((design: Design) => findWaysOut(inspection(design), design, inspectCopy)),
   };

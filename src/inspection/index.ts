@@ -3,12 +3,26 @@
 // knows: what is wrong
 export type { GearReach, OpeningOrder, OrderRow, OrderStep } from './access/opening-order.ts';
 export { workOutOrder } from './access/work-out-order.ts';
+export {
+  ARRANGE_FIRST,
+  type ArrangedItem,
+  type ArrangeFigures,
+  type ArrangeFirst,
+  type Arrangement,
+  type ArrangePlan,
+  type ArrangeWishes,
+  arrange,
+  highsProgram,
+  type ProgramSolver,
+  type Staying,
+} from './arrange/index.ts';
 export { planCarryIn } from './carry/carry-in.ts';
 export type { CarriedCarcass, CarriedMount, CarryIn, CarryPath, CarryPose } from './carry/carry-result.ts';
 export { carryPoseOf } from './carry/plan-out.ts';
 export { findWaysOut } from './find-ways-out.ts';
 export * from './finding.ts';
 export { inspect, openStops, releaseHolds } from './inspect.ts';
+export type { InspectionInput } from './job.ts';
 export { axleLoads, CASE_IDS, type CaseId, staticStability, type WeighIn } from './loads/index.ts';
 export { type BayHeat, bayHeats, type Circuit, type PowerPlan, powerPlan } from './power/index.ts';
 export { type Lift, liftsOf } from './reach/index.ts';

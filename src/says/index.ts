@@ -5,6 +5,14 @@ export { sayAmount, sayLength } from './amounts.ts';
 export { CAUTIONS } from './cautions.ts';
 export { sayFigure } from './findings/loads.ts';
 export { nameOfPart } from './name-of-part.ts';
+export {
+  type ArrangeRow,
+  arrangeRows,
+  sayArrangeFirst,
+  sayArrangement,
+  sayArrangePlan,
+  sayStaying,
+} from './say-arrange.ts';
 export { BOX_ASIDE, type SaidBox, sayBox, sayNoBox } from './say-box.ts';
 export { sayCarried, sayCarryIn, sayCarrySteps } from './say-carry.ts';
 export { sayCase } from './say-case.ts';

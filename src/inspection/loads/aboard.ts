@@ -46,7 +46,7 @@ export const fuelAt = (fuel: Vehicle['fuel'], share: number, rules: HouseRules):
 };
 
 /** How far everything on a mover travels when it and what carries it stand all the way out. */
-const travelsOf = (movers: FitOut['movers']): ReadonlyMap<string, Vec3> => {
+export const travelsOf = (movers: FitOut['movers']): ReadonlyMap<string, Vec3> => {
   const byId = new Map(movers.map((mover) => [mover.id, mover]));
   const travel = (id: string | null): Vec3 => {
     const mover = id === null ? undefined : byId.get(id);
@@ -75,12 +75,15 @@ export interface LoadingCase {
   /** A usual case, or the id of one of the design's own. */
   readonly id: string;
   readonly items: readonly AboardItem[];
+  /** Drawers and trays stand all the way out. */
+  readonly drawn: boolean;
 }
 
 const ownCase = (own: OwnCase, design: Design, fitout: FitOut, rules: HouseRules): LoadingCase => {
   const { seats, fuel } = design.vehicle;
   return {
     id: own.id,
+    drawn: own.traysOut,
     items: [
       ...(own.traysOut ? drawnOut(fitout, rules) : fittedItems(fitout, rules)),
       ...peopleIn(
@@ -110,12 +113,12 @@ export const loadingCases = (design: Design, fitout: FitOut, rules: HouseRules):
   const everyone = peopleIn(seats, rules);
   const slides = fitout.movers.some(({ motion }) => motion.kind === 'slide');
   return [
-    { id: 'received', items: [] },
-    { id: 'fitted', items: fitted },
-    ...(slides ? [{ id: 'trays-out', items: drawnOut(fitout, rules) }] : []),
-    { id: 'driver', items: [...fitted, ...drivers] },
-    { id: 'crew', items: [...fitted, ...everyone] },
-    ...(fuel ? [{ id: 'crew-fuel', items: [...fitted, ...everyone, ...fuelAt(fuel, 1, rules)] }] : []),
+    { id: 'received', drawn: false, items: [] },
+    { id: 'fitted', drawn: false, items: fitted },
+    ...(slides ? [{ id: 'trays-out', drawn: true, items: drawnOut(fitout, rules) }] : []),
+    { id: 'driver', drawn: false, items: [...fitted, ...drivers] },
+    { id: 'crew', drawn: false, items: [...fitted, ...everyone] },
+    ...(fuel ? [{ id: 'crew-fuel', drawn: false, items: [...fitted, ...everyone, ...fuelAt(fuel, 1, rules)] }] : []),
     ...ownCases.map((own) => ownCase(own, design, fitout, rules)),
   ];
 };

@@ -35,70 +35,89 @@ const COUPLING: Readonly<Record<string, Coupling>> = {
 
 const CM = 10;
 
+type LiftInput = Pick<InspectionInput, 'design' | 'fitout' | 'catalog' | 'rules'>;
+type Gear = InspectionInput['design']['gear'][number];
+type Room = InspectionInput['fitout']['rooms'][number];
+
+/** How an item would be lifted whose middle lies at a point of a room; null for a room that nobody lifts out of. */
+export type LiftAt = (item: Gear, room: Room, at: Vec3) => Lift | null;
+
 /**
- * Every stowed item that somebody lifts, by the revised equation. A person stands at the edge of the bumper, or at the
- * face of a carcass that looks aside; sill and bumper add the greater of the house rule and the bumper itself. Empty
- * without the height of the floor above ground.
+ * Judges lifts in a cabinet by the revised equation. A person stands at the edge of the bumper, or at the face of a
+ * carcass that looks aside; sill and bumper add the greater of the house rule and the bumper itself. Null without the
+ * height of the floor above ground.
  */
-export const liftsOf = (input: Pick<InspectionInput, 'design' | 'fitout' | 'catalog' | 'rules'>): readonly Lift[] => {
+export const liftGround = (input: LiftInput): LiftAt | null => {
   const { design, fitout, catalog, rules } = input;
   const floor = design.vehicle.floorAboveGroundMm;
-  if (floor === null) return [];
-  const gear = new Map<string, (typeof design.gear)[number]>(design.gear.map((item) => [item.id, item]));
+  if (floor === null) return null;
   const movers = new Map<string, (typeof fitout.movers)[number]>(fitout.movers.map((mover) => [mover.id, mover]));
-  const outOf = new Map(fitout.rooms.map(({ opening, level, pose }) => [`${opening} ${level}`, pose.turn[1]]));
-  const bodies = new Map(fitout.bodies.map((body) => [body.id, body]));
   const carcassOf = new Map<string, (typeof fitout.carcasses)[number]>(fitout.carcasses.map((each) => [each.id, each]));
   const best = rules.value('lifting-height-best');
   const [frequencyFactor, asymmetryDeg] = [rules.value('lifting-frequency-factor'), rules.value('lifting-twist')];
   const near = rules.value('lifting-reach-best');
   const sill = rules.value('sill-reach-add');
+  return (item, room, at) => {
+    const inward = room.pose.turn[1];
+    const over = inward[0] > 0.5 ? 'bumper' : Math.abs(inward[1]) > 0.5 ? 'side' : null;
+    if (over === null) return null;
+    // Behind the sill for the rear; behind its own face for a carcass that looks aside.
+    const face = over === 'bumper' ? 0 : dot(carcassOf.get(room.carcass)?.pose.at ?? at, inward);
+    const stand = over === 'bumper' ? Math.max(sill, design.vehicle.bumperBehindSillMm) : sill;
+    const stowedReachMm = dot(at, inward) - face + stand;
+    const mover = room.mover === null ? undefined : movers.get(room.mover);
+    const travel = mover?.motion.kind === 'slide' ? mover.motion.travel : 0;
+    const reachMm = Math.min(stowedReachMm, Math.max(near, stowedReachMm - travel));
+    const heightMm = floor + at[2];
+    const coupling = COUPLING[(item.kind === null ? undefined : catalog.gear.get(item.kind)?.form) ?? ''] ?? 'fair';
+    const travelCm = Math.abs(heightMm - best) / CM;
+    const limitAt = (reach: number, height: number): number =>
+      liftLimitKg({
+        horizontalCm: reach / CM,
+        verticalCm: height / CM,
+        travelCm,
+        asymmetryDeg,
+        frequencyFactor,
+        coupling,
+      });
+    const limitKg = limitAt(reachMm, heightMm);
+    return {
+      gear: item.id,
+      name: item.name,
+      kg: item.massKg,
+      stowedReachMm,
+      reachMm,
+      heightMm,
+      coupling,
+      limitKg,
+      index: liftIndex(item.massKg, limitKg),
+      stowedIndex: liftIndex(item.massKg, limitAt(stowedReachMm, heightMm)),
+      destinationIndex: liftIndex(item.massKg, limitAt(near, best)),
+      at,
+      over,
+    };
+  };
+};
+
+/** From the shoulder of a small person in boots to the hands of a lift (mm). */
+export const armsLength = ({ reachMm, heightMm }: Lift, rules: InspectionInput['rules']): number =>
+  Math.hypot(reachMm, heightMm - (rules.value('shoulder-small') + rules.value('boots-height')));
+
+/** Every stowed item that somebody lifts, the hardest first. Empty without the height of the floor above ground. */
+export const liftsOf = (input: LiftInput): readonly Lift[] => {
+  const liftAt = liftGround(input);
+  if (!liftAt) return [];
+  const { design, fitout } = input;
+  const gear = new Map<string, Gear>(design.gear.map((item) => [item.id, item]));
+  const bodies = new Map(fitout.bodies.map((body) => [body.id, body]));
+  const rooms = new Map(fitout.rooms.map((room) => [`${room.opening} ${room.level}`, room]));
   return fitout.gear
     .flatMap((placed): readonly Lift[] => {
       const [item, body] = [gear.get(placed.gear), bodies.get(placed.body)];
-      const inward = outOf.get(`${placed.opening} ${placed.level}`);
-      if (!item || !body || !inward) return [];
-      const at = boxMiddle(shapeBox(body.shape));
-      const over = inward[0] > 0.5 ? 'bumper' : Math.abs(inward[1]) > 0.5 ? 'side' : null;
-      if (over === null) return [];
-      const carcass = body.carcass === null ? undefined : carcassOf.get(body.carcass);
-      // Behind the sill for the rear; behind its own face for a carcass that looks aside.
-      const face = over === 'bumper' ? 0 : dot(carcass?.pose.at ?? at, inward);
-      const stand = over === 'bumper' ? Math.max(sill, design.vehicle.bumperBehindSillMm) : sill;
-      const stowedReachMm = dot(at, inward) - face + stand;
-      const mover = body.mover === null ? undefined : movers.get(body.mover);
-      const travel = mover?.motion.kind === 'slide' ? mover.motion.travel : 0;
-      const reachMm = Math.min(stowedReachMm, Math.max(near, stowedReachMm - travel));
-      const heightMm = floor + at[2];
-      const coupling = COUPLING[(item.kind === null ? undefined : catalog.gear.get(item.kind)?.form) ?? ''] ?? 'fair';
-      const travelCm = Math.abs(heightMm - best) / CM;
-      const limitAt = (reach: number, height: number): number =>
-        liftLimitKg({
-          horizontalCm: reach / CM,
-          verticalCm: height / CM,
-          travelCm,
-          asymmetryDeg,
-          frequencyFactor,
-          coupling,
-        });
-      const limitKg = limitAt(reachMm, heightMm);
-      return [
-        {
-          gear: item.id,
-          name: item.name,
-          kg: item.massKg,
-          stowedReachMm,
-          reachMm,
-          heightMm,
-          coupling,
-          limitKg,
-          index: liftIndex(item.massKg, limitKg),
-          stowedIndex: liftIndex(item.massKg, limitAt(stowedReachMm, heightMm)),
-          destinationIndex: liftIndex(item.massKg, limitAt(near, best)),
-          at,
-          over,
-        },
-      ];
+      const room = rooms.get(`${placed.opening} ${placed.level}`);
+      return item && body && room
+        ? [liftAt(item, room, boxMiddle(shapeBox(body.shape)))].flatMap((lift) => lift ?? [])
+        : [];
     })
     .toSorted(
       (a, b) =>

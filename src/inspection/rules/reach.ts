@@ -2,7 +2,7 @@ import { dot, length, subtract, turnAbout, unit, type Vec3 } from '../../base/in
 import { shapeAt } from '../../bodies/index.ts';
 import type { Finding, Measured } from '../finding.ts';
 import type { Job } from '../job.ts';
-import { liftsOf } from '../reach/index.ts';
+import { armsLength, liftsOf } from '../reach/index.ts';
 import { found, measured, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
 
 /** Lighter things are taken with one hand, which the equation does not speak of. */
@@ -53,11 +53,10 @@ export const heavyGear = (job: Job): Verdict => {
 /** First-due gear within a stretched arm of a small person in boots, standing at the bumper or the face. */
 export const reachFar = (job: Job): Verdict => {
   const limit = ruleLimit(job.rules, 'reach-extended-small');
-  const shoulder = job.rules.value('shoulder-small') + job.rules.value('boots-height');
   const firstDue = new Set<string>(job.design.gear.filter(({ firstDue: due }) => due).map(({ id }) => id));
   const all = liftsOf(job)
     .filter(({ gear }) => firstDue.has(gear))
-    .map((lift) => ({ lift, value: Math.hypot(lift.reachMm, lift.heightMm - shoulder) }));
+    .map((lift) => ({ lift, value: armsLength(lift, job.rules) }));
   const findings = all.flatMap(({ lift, value }): readonly Finding[] =>
     value <= limit.value
       ? []

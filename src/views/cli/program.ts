@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { BadInput, complaintLine } from './bad-input.ts';
 import type { Outcome } from './outcome.ts';
+import type { ArrangeOptions } from './verbs/arrange.ts';
 import type { BoxOptions } from './verbs/box.ts';
 import { check, problemsJson } from './verbs/check.ts';
 import { inspect } from './verbs/inspect.ts';
@@ -32,6 +33,7 @@ const withJson = (command: Command): Command =>
 /** Verbs that bring much with them, writers of paper above all, come only when they are called for. */
 const later = {
   box: async () => (await import('./verbs/box.ts')).box,
+  arrange: async () => (await import('./verbs/arrange.ts')).arrange,
   carry: async () => (await import('./verbs/carry.ts')).carry,
   compare: async () => (await import('./verbs/compare.ts')).compare,
   copy: async () => (await import('./verbs/copy.ts')).copy,
@@ -65,6 +67,24 @@ const withSheet = (program: Command, done: (outcome: Outcome, said: Said) => voi
     .requiredOption('--to <file.pdf>', 'the file to write')
     .allowExcessArguments(false)
     .action(async (said: Said & SheetOptions) => done((await later.sheet())(said), said));
+};
+
+/** The verb that looks for other places for what is stowed. */
+const withArrange = (
+  verb: (name: string, about: string) => Command,
+  done: (outcome: Outcome, said: Said) => void,
+): void => {
+  verb('arrange', 'other places for gear and carcasses: better balance, easier lifts, first-due gear nearer')
+    .option(
+      '--keep <gear>',
+      'an item that keeps its place, by id or name; may be given again',
+      (one, all: string[]) => [...all, one],
+      [],
+    )
+    .option('--keep-carcasses', 'no carcass changes sides')
+    .option('--first <goal>', 'with --to: which one to write: balance, lifting or first-due')
+    .option('--to <file>', 'write the design with that arrangement')
+    .action(async (path: string, said: Said & ArrangeOptions) => done(await (await later.arrange())(path, said), said));
 };
 
 /** Verbs about what changed and what was said of it. */
@@ -124,6 +144,7 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
   verb('weigh', 'masses, and what the axles carry in each loading case').action(async (path: string, said: Said) =>
     done(await weigh(path), said),
   );
+  withArrange(verb, done);
   verb('packet', 'everything for the saw')
     .requiredOption('--to <dir>', 'the folder to write to, or one file that ends in .zip')
     .option('--labels <sheet>', 'the sheets of labels in hand: a4-14, letter-10, …')

@@ -2,7 +2,7 @@ import type { Problem, Result } from '../../../base/index.ts';
 import type { Design } from '../../../design/index.ts';
 import type { Blocker, CargoSpace, LargestBox } from '../../../envelope/index.ts';
 import type { BoxSpot } from '../../../flow.ts';
-import type { CarryIn, Inspection, OpeningOrder } from '../../../inspection/index.ts';
+import type { ArrangePlan, ArrangeWishes, CarryIn, Inspection, OpeningOrder } from '../../../inspection/index.ts';
 
 /** What the worker finds out about one design; `edit` tells which one, so that late answers are told from fresh ones. */
 export interface Judgement {
@@ -32,4 +32,6 @@ export interface Engine {
   carryIn(design: Design): Promise<CarryIn | null>;
   /** About a second of search, so it is asked for by hand. */
   largestBox(design: Design, spot: BoxSpot): Promise<BoxAnswer>;
+  /** Other places for what is stowed; seconds, so it is asked for by hand. Brings the solver of programs with it. */
+  arrange(design: Design, wishes: ArrangeWishes): Promise<ArrangePlan>;
 }

@@ -5,7 +5,7 @@ import { loadSolids } from '../../../bodies/index.ts';
 import { standardCatalog } from '../../../catalog/index.ts';
 import type { Design } from '../../../design/index.ts';
 import { createFlow, type Flow } from '../../../flow.ts';
-import type { Inspection } from '../../../inspection/index.ts';
+import { highsProgram, type Inspection, type ProgramSolver } from '../../../inspection/index.ts';
 import type { Answer, Engine, Judgement } from './api.ts';
 import { shareUnchanged } from './share.ts';
 
@@ -16,6 +16,15 @@ let given: Judgement['space'] | null = null;
 const theFlow = (): Promise<Flow> => {
   flow ??= loadSolids(() => wasmAddress).then((solids) => createFlow({ catalog: standardCatalog(), solids }));
   return flow;
+};
+
+/** HiGHS comes only when an arrangement is asked for. */
+const programSolver = async (): Promise<ProgramSolver> => {
+  const [{ default: loadHighs }, { default: address }] = await Promise.all([
+    import('highs'),
+    import('highs/runtime?url'),
+  ]);
+  return highsProgram(await loadHighs({ locateFile: () => address }));
 };
 
 const answer = async (
@@ -40,6 +49,7 @@ const engine: Engine = {
     await theFlow();
   },
   judge: (design, edit) => answer(design, edit, (ready, shared) => ready.inspection(shared)),
+  arrange: async (design, wishes) => (await theFlow()).arrangement(design, wishes, await programSolver()),
   carryIn: async (design) => (await theFlow()).carryIn(design),
   largestBox: async (design, spot) => (await theFlow()).largestBox(design, spot) ?? bad('no-space'),
   judgeWithWaysOut: (design, edit) => answer(design, edit, (ready, shared) => ready.inspectionWithWaysOut(shared)),

@@ -56,6 +56,7 @@ const bench = () => {
         judgeWithWaysOut: question('ways'),
         carryIn: () => Promise.resolve(null),
         largestBox: () => Promise.resolve({ ok: false, error: null }),
+        arrange: () => Promise.reject(new Error('nobody asks for one here')),
       },
       end: () => {
         worker.ended = true;

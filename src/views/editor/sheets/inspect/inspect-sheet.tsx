@@ -6,6 +6,7 @@ import { useDesk } from '../../state/use-desk.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
 import sheet from '../sheet.module.css';
 import { AcceptedList } from './accepted-list.tsx';
+import { ArrangePart } from './arrange-part.tsx';
 import { CarryInPlan } from './carry-in-plan.tsx';
 import { CautionList } from './caution-list.tsx';
 import { FindingLine } from './finding-line.tsx';
@@ -75,6 +76,7 @@ const Findings = ({ inspection, fresh }: { readonly inspection: Inspection; read
       </p>
       <HeldTo />
       <Loads cases={inspection.cases} />
+      <ArrangePart />
       <WeighIn told={inspection.weighed} />
       <LiftPicture />
       <PowerPart />
