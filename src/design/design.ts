@@ -47,6 +47,8 @@ export const designSchema = z.strictObject({
   customer: nameSchema.default(''),
   /** How lengths are shown; the file holds millimetres whatever this says. */
   units: z.enum(['in', 'mm']),
+  /** How drawings turn their views: third angle puts a view beside what it shows, first angle beyond it. */
+  projection: z.enum(['third', 'first']).default('third'),
   vehicle: vehicleSchema,
   survey: surveySchema,
   cabinet: cabinetSchema,
@@ -73,6 +75,7 @@ export interface Design {
   readonly title: string;
   readonly customer: string;
   readonly units: 'in' | 'mm';
+  readonly projection: 'third' | 'first';
   readonly vehicle: Vehicle;
   readonly survey: Survey;
   readonly cabinet: Cabinet;

@@ -3,8 +3,11 @@ import type { Design } from '../design/index.ts';
 import type { CargoSpace } from '../envelope/index.ts';
 import type { FitOut, SolvedCarcass } from '../fitout/index.ts';
 import { nameOfPart } from '../says/index.ts';
+import { type Assembly, assembliesOf, piecesOf } from './assembly/index.ts';
 import { type CutListRow, cutList } from './cut-list.ts';
+import { assemblyDrawing } from './drawing/assembly-drawing.ts';
 import type { Drawing } from './drawing/drawing.ts';
+import { explodedView } from './drawing/exploded-view.ts';
 import { faceView } from './drawing/face-view.ts';
 import { type GeneralViewName, generalView } from './drawing/general-view.ts';
 import { type PartWords, panelDrawing } from './drawing/panel-drawing.ts';
@@ -35,6 +38,10 @@ export interface Drawings {
 const GENERAL: readonly GeneralViewName[] = ['plan', 'side'];
 const faceName = ({ id }: SolvedCarcass): string => `face-${id}`;
 
+/** Ids of movers have a stroke in them; names of views and files have none. */
+const assemblyName = ({ id }: Assembly): string => `assembly-${id.replaceAll('/', '-')}`;
+const explodedName = ({ id }: SolvedCarcass): string => `exploded-${id}`;
+
 const wordsOf = (row: CutListRow, title: TitleWords, { rules }: DrawingsInput): PartWords => ({
   ...title,
   name: row.name,
@@ -51,20 +58,41 @@ const wordsOf = (row: CutListRow, title: TitleWords, { rules }: DrawingsInput): 
 export const createDrawings = (input: DrawingsInput): Drawings => {
   const { design, fitout, catalog, rules, space } = input;
   const marks = markParts(fitout);
-  const rows = cutList({ fitout, marks, catalog, rules, names: nameOfPart(design, fitout) });
+  const names = nameOfPart(design, fitout);
+  const rows = cutList({ fitout, marks, catalog, rules, names });
   const rowOf = new Map(rows.map((row) => [row.mark, row]));
   const partOf = new Map<string, MarkedPart>(marks.parts.map((part) => [part.mark, part]));
   const faceOf = new Map(fitout.carcasses.map((carcass) => [faceName(carcass), carcass]));
   const title = titleWords(design);
   const common = { fitout, marks, ...title, units: design.units };
+  const assemblies = assembliesOf(fitout);
+  const assemblyOf = new Map(assemblies.map((assembly) => [assemblyName(assembly), assembly]));
+  const drawnAssembly = (assembly: Assembly): readonly Drawing[] | null => {
+    const carcass = fitout.carcasses.find(({ id }) => id === assembly.carcass);
+    return carcass === undefined
+      ? null
+      : assemblyDrawing({
+          ...common,
+          assembly,
+          carcass,
+          rows,
+          name: names(assembly.id),
+          hardware: piecesOf(fitout, catalog, assembly),
+        });
+  };
+  const explodedOf = new Map(fitout.carcasses.map((carcass) => [explodedName(carcass), carcass]));
   return {
     marks,
     rows,
-    views: [...faceOf.keys(), ...GENERAL],
+    views: [...faceOf.keys(), ...GENERAL, ...explodedOf.keys(), ...assemblyOf.keys()],
     parts: [...partOf.keys()],
     draw: (name) => {
       const carcass = faceOf.get(name);
       if (carcass) return [faceView({ ...common, carcass })];
+      const assembly = assemblyOf.get(name);
+      if (assembly) return drawnAssembly(assembly);
+      const exploded = explodedOf.get(name);
+      if (exploded) return [explodedView({ ...common, carcass: exploded, assemblies })];
       const general = GENERAL.find((each) => each === name);
       if (general) return [generalView(general, { ...common, space })];
       const [part, row] = [partOf.get(name), rowOf.get(name)];

@@ -49,7 +49,13 @@ describe('packet', () => {
       'price.csv',
       'lists.xlsx',
     ]);
-    expect(byKind(packet, 'view')).toEqual(['views/face-carcass-1.svg', 'views/plan.svg', 'views/side.svg']);
+    expect(byKind(packet, 'view')).toEqual([
+      'views/face-carcass-1.svg',
+      'views/plan.svg',
+      'views/side.svg',
+      'views/exploded-carcass-1.svg',
+      'views/assembly-carcass-1.svg',
+    ]);
     expect(byKind(packet, 'part-drawing')).toEqual(
       ['A1', 'A2', 'A3', 'A4', 'A5', 'A6'].map((m) => `drawings/${m}.svg`),
     );
@@ -83,12 +89,12 @@ describe('packet', () => {
         return new Uint8Array([pages.length]);
       },
     });
-    // Three views, three sheets of ply, and one page for each of the files of part drawings.
+    // Face, plan, side, drawn apart, put together; three sheets of ply, and one page for each of the files of part drawings.
     expect(
       ['all views to print', 'all sheets with their cuts to print', 'all part drawings to print'].map((book) =>
         pagesOf.get(book),
       ),
-    ).toEqual([3, 3, files.filter(({ kind }) => kind === 'part-drawing').length]);
+    ).toEqual([5, 3, files.filter(({ kind }) => kind === 'part-drawing').length]);
     expect(files.flatMap(({ kind, path }) => (kind === 'book' ? [path] : []))).toEqual([
       'views.pdf',
       'layouts.pdf',

@@ -2,7 +2,7 @@ import type { Accepted, Design, HouseRuleChange } from '../design.ts';
 
 export const changeDocument = (
   design: Design,
-  change: Partial<Pick<Design, 'title' | 'customer' | 'units' | 'notes' | 'holdTo'>>,
+  change: Partial<Pick<Design, 'title' | 'customer' | 'units' | 'projection' | 'notes' | 'holdTo'>>,
 ): Design => ({ ...design, ...change });
 
 /** Sets a house rule for this design, in place of any earlier change of the same rule. */

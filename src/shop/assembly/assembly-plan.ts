@@ -120,6 +120,22 @@ export const assembliesOf = (fitOut: FitOut): readonly Assembly[] =>
     },
   );
 
+/** What is fetched for an assembly, the same pieces together, with how many or how long. */
+export const piecesOf = (
+  fitOut: FitOut,
+  catalog: Catalog,
+  { carcass, mover }: Assembly,
+): readonly { readonly name: string; readonly quantity: string }[] => {
+  const own = fitOut.hardware.filter((use) => use.carcass === carcass && use.mover === mover);
+  return [...groupBy(own, ({ name, lengthMm }) => `${name}\n${lengthMm ?? ''}`).values()].flatMap((uses) => {
+    const [first] = uses;
+    if (!first) return [];
+    const metres = first.from === 'hardware' && catalog.hardware.get(first.item)?.by === 'metre';
+    const sum = uses.reduce((total, use) => total + use.quantity, 0);
+    return [{ name: first.name, quantity: metres ? `${Math.ceil(sum * 10) / 10} m` : String(sum) }];
+  });
+};
+
 const AXIS_WAYS: readonly Vec3[] = [
   [1, 0, 0],
   [-1, 0, 0],

@@ -5,6 +5,7 @@ import type { LoadingCaseResult } from '../../inspection/index.ts';
 import type { Drawing, Shape } from './drawing.ts';
 import { sizeText } from './paper-words.ts';
 import { circle, line, onSheet, rectangle, ring, TEXT_MM, text } from './shapes.ts';
+import type { TitleFoot } from './title-foot.ts';
 import { dimension, viewSheet } from './view-sheet.ts';
 
 export interface BalanceViewInput {
@@ -12,6 +13,7 @@ export interface BalanceViewInput {
   readonly customer: string;
   /** Letter, hash and who approved it. */
   readonly signed: string;
+  readonly foot: TitleFoot;
   readonly units: LengthUnits;
   readonly vehicle: Vehicle;
   readonly cases: readonly LoadingCaseResult[];
@@ -51,6 +53,7 @@ export const balanceView = (input: BalanceViewInput): Drawing | null => {
     designTitle: input.designTitle,
     customer: input.customer,
     signed: input.signed,
+    foot: input.foot,
     view: 'balance',
     seen: high ? 'from above, and from the right below it; forward to the right' : 'from above, forward to the right',
     mark: 'balance',

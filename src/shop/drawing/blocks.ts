@@ -76,3 +76,26 @@ export const fillColumns = (
     },
     { shapes: [], left: blocks },
   );
+
+/** Between two columns of a sheet. */
+export const COLUMN_GAP = 4;
+
+/** Columns of a sheet that holds nothing but what the first one had no room for. */
+const columnsOf = (room: Area, width: number): readonly Area[] => {
+  const count = Math.floor((room.to[0] - room.from[0] + COLUMN_GAP) / (width + COLUMN_GAP));
+  return Array.from({ length: count }, (_, i) => {
+    const x = room.from[0] + i * (width + COLUMN_GAP);
+    return { from: [x, room.from[1]], to: [x + width, room.to[1]] };
+  });
+};
+
+/** Shapes of each continuation sheet until every block, so wide at most, has its place. */
+export const continuations = (blocks: readonly Block[], room: Area, width: number): readonly (readonly Shape[])[] => {
+  const sheets: (readonly Shape[])[] = [];
+  for (let left = blocks; left.length > 0; ) {
+    const filled = fillColumns(left, columnsOf(room, width));
+    sheets.push(filled.shapes);
+    left = filled.left;
+  }
+  return sheets;
+};

@@ -7,6 +7,7 @@ import { type OpeningChain, openingChains } from './opening-chains.ts';
 import { sizeText } from './paper-words.ts';
 import { type Sight, silhouetteOf } from './projection.ts';
 import { line, onSheet } from './shapes.ts';
+import type { TitleFoot } from './title-foot.ts';
 import { dimension, type Surround, viewSheet } from './view-sheet.ts';
 import { type Segment, visibleEdges } from './visible-edges.ts';
 
@@ -61,6 +62,7 @@ export interface FaceViewInput {
   readonly customer: string;
   /** Letter, hash and who approved it. */
   readonly signed: string;
+  readonly foot: TitleFoot;
   readonly units: LengthUnits;
 }
 
@@ -75,6 +77,7 @@ export const faceView = (input: FaceViewInput): Drawing => {
     designTitle: input.designTitle,
     customer: input.customer,
     signed: input.signed,
+    foot: input.foot,
     view: `face of ${carcass.name === '' ? carcass.id : carcass.name}`,
     seen: 'from before the open face, all closed',
     mark: marks.letterOf.get(carcass.id) ?? '',

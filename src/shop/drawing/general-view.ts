@@ -18,6 +18,7 @@ import { isBuilt } from './face-view.ts';
 import { sizeText } from './paper-words.ts';
 import { convexOutline, type Sight, seenAt, silhouetteOf } from './projection.ts';
 import { line, type OnSheet, onSheet, ring, text } from './shapes.ts';
+import type { TitleFoot } from './title-foot.ts';
 import { dimension, type Surround, viewSheet } from './view-sheet.ts';
 import { visibleEdges } from './visible-edges.ts';
 
@@ -42,6 +43,7 @@ export interface GeneralViewInput {
   readonly customer: string;
   /** Letter, hash and who approved it. */
   readonly signed: string;
+  readonly foot: TitleFoot;
   readonly units: LengthUnits;
 }
 
@@ -136,6 +138,7 @@ export const generalView = (name: GeneralViewName, input: GeneralViewInput): Dra
     designTitle: input.designTitle,
     customer: input.customer,
     signed: input.signed,
+    foot: input.foot,
     view: name,
     seen: sight.seen,
     mark: name,

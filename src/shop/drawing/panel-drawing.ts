@@ -2,7 +2,7 @@ import { formatInches, formatMass, formatMillimetres, type LengthUnits, type Vec
 import type { Panel } from '../../fitout/index.ts';
 import type { MarkedPart } from '../marks.ts';
 import { SHOP_FRACTION } from '../rounding.ts';
-import { type Block, fillColumns } from './blocks.ts';
+import { type Block, COLUMN_GAP, continuations, fillColumns } from './blocks.ts';
 import type { Drawing, Shape } from './drawing.ts';
 import { edgeTables } from './edge-tables.ts';
 import {
@@ -21,12 +21,14 @@ import { PAPER_CAUTION, scaleText, unitsText } from './paper-words.ts';
 import { recessSections, SECTION_WIDTH, sectionExtent, sectionShapes } from './recess-sections.ts';
 import { onSheet, placedStroke } from './shapes.ts';
 import { type Area, areaSize, type Cell, reductionFor, type Sheet, sheetFor, sheetShapes } from './sheet.ts';
+import { type TitleFoot, titleFoot } from './title-foot.ts';
 
 /** What the title block says of a part beside what the panel itself holds. */
 export interface PartWords {
   readonly designTitle: string;
   /** Letter, hash and who approved it. */
   readonly signed: string;
+  readonly foot: TitleFoot;
   readonly name: string;
   readonly where: string;
   readonly materialName: string;
@@ -39,7 +41,7 @@ export interface PartWords {
 }
 
 const PAD = 3;
-const COLUMN_GAP = 4;
+const PART_ROWS = 4;
 
 /** A size with its unit, and in millimetres as well where inches are shown. */
 const sizePair = (length: number, width: number, units: LengthUnits): string => {
@@ -91,8 +93,8 @@ const titleRows = (
       cell('tolerance', 4.4, tolerance),
       cell('note', 4.4, words.note),
       cell('cut by', 1.6, ''),
-      cell('checked', 1.6, ''),
     ],
+    titleFoot(words.foot),
   ];
 };
 
@@ -163,39 +165,22 @@ const insetRoom = ({ room }: Sheet): Area => ({
   to: [room.to[0] - PAD, room.to[1] - PAD],
 });
 
-/** Columns of a sheet that holds nothing but what the first one had no room for. */
-const continuationColumns = (room: Area): readonly Area[] => {
-  const count = Math.floor((room.to[0] - room.from[0] + COLUMN_GAP) / (SECTION_WIDTH + COLUMN_GAP));
-  return Array.from({ length: count }, (_, i) => {
-    const x = room.from[0] + i * (SECTION_WIDTH + COLUMN_GAP);
-    return { from: [x, room.from[1]], to: [x + SECTION_WIDTH, room.to[1]] };
-  });
-};
-
-/** Shapes of each continuation sheet until every block has its place. */
-const continuations = (blocks: readonly Block[], room: Area): readonly (readonly Shape[])[] => {
-  const sheets: (readonly Shape[])[] = [];
-  for (let left = blocks; left.length > 0; ) {
-    const filled = fillColumns(left, continuationColumns(room));
-    sheets.push(filled.shapes);
-    left = filled.left;
-  }
-  return sheets;
-};
-
 /**
  * The drawing of one part, on as many sheets as its tables need: the part on face a from one datum corner, overall and
  * running dimensions, a tag at every cut, tables, sections of its recesses, the title block and the caution.
  */
 export const panelDrawing = (part: MarkedPart, words: PartWords, units: LengthUnits): readonly Drawing[] => {
-  const sheet = sheetFor(units);
+  const sheet = sheetFor(units, PART_ROWS);
   const room = insetRoom(sheet);
   const { blocks, tables } = blocksOf(part.panel, units);
   const split = blocks.length > 0 ? room.to[0] - SECTION_WIDTH : room.to[0];
   const figureRoom: Area = { from: room.from, to: [blocks.length > 0 ? split - COLUMN_GAP : split, room.to[1]] };
   const placement = placePanel(part.panel, figureRoom, units);
   const first = fillColumns(blocks, [{ from: [split, room.from[1]], to: room.to }]);
-  const pages = [[...partShapes(part, tables, placement, units), ...first.shapes], ...continuations(first.left, room)];
+  const pages = [
+    [...partShapes(part, tables, placement, units), ...first.shapes],
+    ...continuations(first.left, room, SECTION_WIDTH),
+  ];
   return pages.map((shapes, i): Drawing => {
     const block = {
       mark: part.mark,

@@ -2,6 +2,7 @@ import type { LengthUnits, Vec2 } from '../../base/index.ts';
 import type { Shape } from './drawing.ts';
 import { line, rectangle, TEXT_MM, text } from './shapes.ts';
 import { fitted } from './text-width.ts';
+import { type Projection, projectionSign } from './title-foot.ts';
 
 /** Landscape sheets that any office printer takes: ISO 216 A4, and Letter where inches are used. */
 const PAPER: Readonly<Record<LengthUnits, Vec2>> = { mm: [297, 210], in: [279.4, 215.9] };
@@ -17,7 +18,9 @@ const REDUCTIONS: Readonly<Record<LengthUnits, readonly number[]>> = {
 
 /** What a printer cannot reach, and a little more for a hole punch. */
 const MARGIN = 9;
-export const TITLE_MM = 31;
+/** Least height of the title block, and of one of its rows; the caution stands under them. */
+const TITLE_MM = 31;
+const TITLE_ROW_MM = 7.2;
 const CAUTION_MM = 4.5;
 const CELL_PAD = 1.1;
 
@@ -34,13 +37,14 @@ export interface Sheet {
   readonly titleBlock: Area;
 }
 
-export const sheetFor = (units: LengthUnits): Sheet => {
+export const sheetFor = (units: LengthUnits, titleRows = 3): Sheet => {
+  const title = Math.max(TITLE_MM, CAUTION_MM + titleRows * TITLE_ROW_MM);
   const [width, height] = PAPER[units];
   const [left, right, bottom, top] = [MARGIN, width - MARGIN, MARGIN, height - MARGIN];
   return {
     size: [width, height],
-    room: { from: [left, bottom + TITLE_MM], to: [right, top] },
-    titleBlock: { from: [left, bottom], to: [right, bottom + TITLE_MM] },
+    room: { from: [left, bottom + title], to: [right, top] },
+    titleBlock: { from: [left, bottom], to: [right, bottom + title] },
   };
 };
 
@@ -56,17 +60,23 @@ export interface Cell {
   readonly caption: string;
   readonly value: string;
   readonly share: number;
+  /** The sign for the angle of projection, in place of a value. */
+  readonly symbol?: Projection;
 }
 
 export interface TitleBlock {
   /** The mark of the part or the letter of the view, large, at the right. */
   readonly mark: string;
   readonly sheet: string;
-  /** Two rows of cells, upper first. */
+  /** Rows of cells, upper first. */
   readonly rows: readonly (readonly Cell[])[];
   readonly caution: string;
 }
 
+const SIGN_MM = 3.5;
+const SIGN_UP = 0.37;
+/** The value of a cell over its foot. */
+const VALUE_UP = 0.19;
 const MARK_MM = 34;
 const MARK_TEXT = 8;
 
@@ -76,8 +86,11 @@ const cellShapes = (cell: Cell, at: Vec2, width: number, height: number): readon
   return [
     rectangle('rule', at, [at[0] + width, at[1] + height]),
     text([at[0] + CELL_PAD, at[1] + height - CELL_PAD - TEXT_MM.caption], cell.caption, { height: TEXT_MM.caption }),
+    ...(cell.symbol === undefined
+      ? []
+      : projectionSign(cell.symbol, [at[0] + width / 2, at[1] + height * SIGN_UP], SIGN_MM)),
     // A quarter more than the estimate still fits, squeezed, before anything is left out.
-    text([at[0] + CELL_PAD, at[1] + CELL_PAD + 0.9], fitted(cell.value, TEXT_MM.value, room * 1.25), value),
+    text([at[0] + CELL_PAD, at[1] + height * VALUE_UP], fitted(cell.value, TEXT_MM.value, room * 1.25), value),
   ];
 };
 

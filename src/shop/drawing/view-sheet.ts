@@ -3,6 +3,7 @@ import type { Dimension, Drawing, Shape } from './drawing.ts';
 import { PAPER_CAUTION, scaleText, unitsText } from './paper-words.ts';
 import { TEXT_MM } from './shapes.ts';
 import { type Area, areaSize, reductionFor, sheetFor, sheetShapes } from './sheet.ts';
+import { type TitleFoot, titleFoot } from './title-foot.ts';
 
 /** What the title block of a view says. */
 export interface ViewWords {
@@ -10,9 +11,14 @@ export interface ViewWords {
   readonly customer: string;
   /** Letter, hash and who approved it. */
   readonly signed: string;
+  readonly foot: TitleFoot;
   readonly view: string;
   readonly seen: string;
   readonly mark: string;
+  /** What its figures are; of openings and outsides where left out. */
+  readonly sizes?: string;
+  /** Which sheet of how many; the only one where left out. */
+  readonly sheet?: readonly [number, number];
 }
 
 /** Room on paper that dimensions take round a view. */
@@ -24,6 +30,7 @@ export interface Surround {
 }
 
 const PAD = 3;
+const VIEW_ROWS = 4;
 
 /** Lays a picture of the given true size on a sheet; the shapes are made when scale and place are known. */
 export const viewSheet = (
@@ -33,7 +40,7 @@ export const viewSheet = (
   units: LengthUnits,
   shapes: (scale: number, at: Vec2) => readonly Shape[],
 ): Drawing => {
-  const sheet = sheetFor(units);
+  const sheet = sheetFor(units, VIEW_ROWS);
   const room: Area = {
     from: [sheet.room.from[0] + PAD + surround.left, sheet.room.from[1] + PAD + surround.bottom],
     to: [sheet.room.to[0] - PAD - surround.right, sheet.room.to[1] - PAD - surround.top],
@@ -47,7 +54,7 @@ export const viewSheet = (
   const cell = (caption: string, share: number, value: string) => ({ caption, share, value });
   const block = {
     mark: words.mark,
-    sheet: 'sheet 1 of 1',
+    sheet: `sheet ${words.sheet?.[0] ?? 1} of ${words.sheet?.[1] ?? 1}`,
     rows: [
       [
         cell('design', 5, words.designTitle),
@@ -58,9 +65,9 @@ export const viewSheet = (
       [
         cell('scale', 2, scaleText(reduction)),
         cell('units', 2, unitsText(units)),
-        cell('sizes', 4, 'clear sizes of openings, outside sizes overall'),
-        cell('checked', 2, ''),
+        cell('sizes', 4, words.sizes ?? 'clear sizes of openings, outside sizes overall'),
       ],
+      titleFoot(words.foot),
     ],
     caution: PAPER_CAUTION,
   };

@@ -14,6 +14,7 @@ import { areaOn } from './areas.ts';
 const words: PartWords = {
   designTitle: 'Brook Hollow support car',
   signed: 'draft',
+  foot: { projection: 'third', revisions: [] },
   name: 'side',
   where: 'Main cabinet',
   materialName: 'Birch plywood 18 mm',

@@ -116,6 +116,7 @@ describe('views', () => {
     designTitle: 'Brook Hollow',
     customer: '',
     signed: 'draft',
+    foot: { projection: 'third' as const, revisions: [] },
     units: 'mm' as const,
     space: null,
   };
