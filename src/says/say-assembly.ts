@@ -65,7 +65,10 @@ const screwWords = (joints: readonly SaidJoint[]): string => {
   const screws = joints.reduce((sum, joint) => sum + joint.screws, 0);
   const blocked = joints.reduce((sum, joint) => sum + joint.outOfReach, 0);
   if (screws === 0) return '';
-  const reach = blocked === 0 ? '' : ` No driver reaches ${blocked === screws ? 'them' : `${blocked} of them`} straight: glue, and screw aslant from inside.`;
+  const reach =
+    blocked === 0
+      ? ''
+      : ` No driver reaches ${blocked === screws ? 'them' : `${blocked} of them`} straight: glue, and screw aslant from inside.`;
   return `${many(screws, 'screw')}.${reach}`;
 };
 
@@ -76,7 +79,9 @@ export const saySteps = (step: SaidStep): readonly string[] => {
     `${listed(step.marks)}: ${first(step)}.`,
     ...(step.fixFirst.length === 0
       ? []
-      : [`Before it goes in, screw on: ${step.fixFirst.map(({ name, count }) => `${name}, ${many(count, 'hole')}`).join('; ')}.`]),
+      : [
+          `Before it goes in, screw on: ${step.fixFirst.map(({ name, count }) => `${name}, ${many(count, 'hole')}`).join('; ')}.`,
+        ]),
     ...(step.devicesFirst.length === 0 ? [] : [`Before it goes in, fix in it: ${step.devicesFirst.join(', ')}.`]),
     wayWords(step),
     ...(joints.length === 0 ? [] : [`Joins: ${joints.join(', ')}.`]),
@@ -92,7 +97,9 @@ export const sayDiagonals = (mostMm: number): string =>
 
 export const sayCarcassIn = (name: string, anchors: number, before: readonly string[]): string => {
   const bolts =
-    anchors === 0 ? 'No anchors are drawn: it must not travel like that.' : `Bolt it down at its ${many(anchors, 'anchor')} before anything stands in the way of the bolts: see the anchor template.`;
+    anchors === 0
+      ? 'No anchors are drawn: it must not travel like that.'
+      : `Bolt it down at its ${many(anchors, 'anchor')} before anything stands in the way of the bolts: see the anchor template.`;
   const first = before.length === 0 ? '' : ` It goes in before ${listed(before)}.`;
   return `Carry ${name} in.${first} ${bolts}`;
 };
