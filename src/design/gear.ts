@@ -48,13 +48,28 @@ export const gearListSchema = z.array(gearSchema).max(2000);
 export type Gear = DeepReadonly<z.infer<typeof gearSchema>>;
 export type GearPlace = NonNullable<Gear['place']>;
 
+/** Ways on the vehicle's axes: x forward, y left, z up. */
+export const MOUNT_LOOKS = ['front', 'rear', 'left', 'right', 'up', 'down'] as const;
+
+/** A device outside the cabinet: on the hatch, on the trim, on the side of a carcass. */
 const mountSchema = z.strictObject({
   id: nodeIdSchema,
   name: nameSchema,
   device: catalogIdSchema,
-  /** The closure that carries it, or null for the vehicle itself. */
+  /** The closure or the carcass that carries it, or null for the vehicle itself. */
   on: nodeIdSchema.nullable(),
+  /** Middle of the device; on a carcass from the low corner of its box on the vehicle's axes, so that it goes with it. */
   at: pointSchema,
+  /** Which way its face looks, closures closed; it comes off that way. */
+  looks: z.enum(MOUNT_LOOKS).default('front'),
+  /** The width of its face stands upright, or lengthwise where it looks up or down. */
+  onEnd: z.boolean().default(false),
+  /** Let into what carries it, so that only its face stands out. */
+  letIn: z.boolean().default(false),
+  /** What it comes off with, between it and what carries it. */
+  bracket: catalogIdSchema.nullable().default(null),
+  /** How far it must come straight off before it is free; null takes its own depth with the plug. */
+  offMm: notNegativeMmSchema.nullable().default(null),
 });
 export const mountsSchema = z.array(mountSchema).max(200);
 export type Mount = DeepReadonly<z.infer<typeof mountSchema>>;

@@ -47,7 +47,7 @@ export const referenceProblems = (design: Design): readonly Problem[] => {
     if (gear.place) need(gear.place.opening, 'opening', ['gear', i, 'place', 'opening']);
   });
   design.mounts.forEach((mount, i) => {
-    need(mount.on, 'closure', ['mounts', i, 'on']);
+    if (mount.on === null || kinds.get(mount.on) !== 'carcass') need(mount.on, 'closure', ['mounts', i, 'on']);
   });
   return problems;
 };

@@ -213,6 +213,8 @@ export interface PlacedDevice {
   readonly opening: NodeId | null;
   /** A closure or mover that carries it. */
   readonly mover: PartId | null;
+  /** Which way and how far a mount comes straight off for service, closures closed; left out for a device of a plate. */
+  readonly off?: { readonly along: Vec3; readonly mm: number };
 }
 
 /** An anchor in its place: where a panel meets the vehicle, and what lies between head and nut. */

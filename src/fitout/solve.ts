@@ -1,4 +1,4 @@
-import { groupBy, ORIGIN } from '../base/index.ts';
+import { groupBy, ORIGIN, type Vec3 } from '../base/index.ts';
 import type { Catalog, HouseRules } from '../catalog/index.ts';
 import { type Carcass, type Design, type Gear, type NodeId, openingsFrom } from '../design/index.ts';
 import { type MountParts, solveMounts } from './mounts.ts';
@@ -43,6 +43,10 @@ const sortGear = (design: Design, openingIds: (carcass: Carcass) => readonly Nod
   return { byCarcass, stray: placed.filter((gear) => homeOf(gear) === undefined).map(strayGear) };
 };
 
+/** Where the carcasses stand that mounts hang on, as text to compare. */
+const lowsUnder = (mounts: Design['mounts'], lows: ReadonlyMap<NodeId, Vec3>): string =>
+  mounts.map(({ on }) => (on === null ? '' : (lows.get(on)?.join(' ') ?? ''))).join();
+
 const joined = (parts: readonly FitOut[]): Omit<FitOut, 'problems'> => ({
   carcasses: parts.flatMap(({ carcasses }) => carcasses),
   openings: parts.flatMap(({ openings }) => openings),
@@ -64,7 +68,12 @@ const joined = (parts: readonly FitOut[]): Omit<FitOut, 'problems'> => ({
  */
 export const createFitOutSolver = (catalog: Catalog): FitOutSolver => {
   let last = new Map<NodeId, { readonly order: CarcassOrder; readonly parts: FitOut }>();
-  let lastMounts: { readonly of: Design['mounts']; readonly parts: MountParts } | null = null;
+  let lastMounts: {
+    readonly of: Design['mounts'];
+    readonly key: string;
+    readonly rules: HouseRules;
+    readonly parts: MountParts;
+  } | null = null;
   const ids = new WeakMap<Carcass, readonly NodeId[]>();
   const openingIds = (carcass: Carcass): readonly NodeId[] => {
     const known = ids.get(carcass) ?? idsOf(carcass);
@@ -87,8 +96,14 @@ export const createFitOutSolver = (catalog: Catalog): FitOutSolver => {
     });
     last = now;
     // What hangs on a closure stays the same object while the mounts do, so that what was proven of it stays known.
-    if (lastMounts?.of !== design.mounts)
-      lastMounts = { of: design.mounts, parts: solveMounts(design.mounts, catalog) };
+    const key = lowsUnder(design.mounts, places.lows);
+    if (lastMounts?.of !== design.mounts || lastMounts.key !== key || lastMounts.rules !== rules)
+      lastMounts = {
+        of: design.mounts,
+        key,
+        rules,
+        parts: solveMounts(design.mounts, { catalog, rules, lows: places.lows }),
+      };
     const mounts = lastMounts.parts;
     const all = joined(parts);
     return {

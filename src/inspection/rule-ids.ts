@@ -23,6 +23,8 @@ export const RULE_IDS = [
   'working-triple',
   'hand-room',
   'device-out',
+  'mount-off',
+  'mount-height',
   'gear-out',
   'first-due',
   'payload',

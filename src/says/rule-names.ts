@@ -25,6 +25,8 @@ export const RULE_NAMES: { readonly [Id in RuleId]: string } = {
   'working-triple': 'hatch, board and tray out together',
   'hand-room': 'a gloved hand at latches and pulls',
   'device-out': 'devices come out for service',
+  'mount-off': 'mounts come off for service',
+  'mount-height': 'switches outside the cabinet in reach',
   'gear-out': 'gear comes out of its place',
   'first-due': 'first-due gear in few motions',
   payload: 'gross rating',

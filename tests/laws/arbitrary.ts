@@ -266,6 +266,10 @@ const mount = (fc: Fc): Any<readonly Plain[]> => {
   const one = fc.record({
     device: fc.constantFrom(...devices),
     at: fc.tuple(mm(fc, 0, 900), mm(fc, -500, 500), mm(fc, 300, 900)),
+    looks: fc.constantFrom('front', 'rear', 'left', 'right', 'up', 'down'),
+    onEnd: fc.boolean(),
+    letIn: fc.boolean(),
+    bracket: fc.constantFrom(null, 'bracket-angle-60'),
   });
   return fc.array(one, { maxLength: 2 });
 };

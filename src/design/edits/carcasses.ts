@@ -45,7 +45,10 @@ export const changeCarcass = (design: Design, id: NodeId, change: Partial<Omit<C
   );
 };
 
-/** Takes a carcass out. Its gear goes back to the list; carcasses that stood beside it stay at the sill or the floor. */
+/**
+ * Takes a carcass out, and what was mounted on its outside. Its gear goes back to the list; carcasses that stood beside
+ * it stay at the sill or the floor.
+ */
 export const removeCarcass = (design: Design, id: NodeId): Design => {
   const carcass = itemOf(design.cabinet.carcasses, id, 'carcass');
   const openings = new Set<string>(openingsFrom(carcass.opening).map((opening) => opening.id));
@@ -61,6 +64,7 @@ export const removeCarcass = (design: Design, id: NodeId): Design => {
       kept.map((other) => ({ ...other, place: freed(other.place) })),
     ),
     gear: design.gear.map((gear) => (gear.place && openings.has(gear.place.opening) ? { ...gear, place: null } : gear)),
+    mounts: design.mounts.filter((mount) => mount.on !== id),
   };
 };
 

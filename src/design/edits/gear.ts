@@ -5,6 +5,9 @@ import { freshIds } from '../nodes.ts';
 import type { NodeId } from '../parts.ts';
 import { itemOf } from './change.ts';
 
+const BELOW_HINGE_MM = 200;
+const FRESH_UP_MM = 900;
+
 /** A gear item of the generic kind, as the catalog has it, without a place. */
 export const gearOfKind = (design: Design, kind: GearKind): Gear => ({
   id: freshIds(design)('gear'),
@@ -49,6 +52,25 @@ export const addMount = (
 ): { readonly design: Design; readonly id: NodeId } => {
   const id = freshIds(design)('mount');
   return { design: { ...design, mounts: [...design.mounts, { ...mount, id }] }, id };
+};
+
+/** A device where ordinary ones hang: in the middle of the first closure, a little below its hinge, else at the sill. */
+export const freshMount = (design: Design, device: Mount['device']): Omit<Mount, 'id'> => {
+  const [closure] = design.survey.closures;
+  const { from, to } = closure?.hinge ?? { from: [0, 0, FRESH_UP_MM], to: [0, 0, FRESH_UP_MM] };
+  const middle = (axis: 0 | 1 | 2): number => Math.round((from[axis] + to[axis]) / 2);
+  const down = closure?.hangs === 'down' ? BELOW_HINGE_MM : 0;
+  return {
+    name: '',
+    device,
+    on: closure?.id ?? null,
+    at: [middle(0), middle(1), middle(2) - down],
+    looks: 'front',
+    onEnd: false,
+    letIn: false,
+    bracket: null,
+    offMm: null,
+  };
 };
 
 export const changeMount = (design: Design, id: NodeId, change: Partial<Omit<Mount, 'id'>>): Design => {

@@ -9,7 +9,12 @@ import {
 } from '../parts.ts';
 import type { FreshFitting } from './fresh.ts';
 
-const placedDeviceSchema = z.strictObject({ id: nodeIdSchema, device: catalogIdSchema });
+const placedDeviceSchema = z.strictObject({
+  id: nodeIdSchema,
+  device: catalogIdSchema,
+  /** A speaker behind the plate, which is drilled before it; left out for one whose own face is seen. */
+  grille: z.literal(true).optional(),
+});
 
 /** A plate across the opening that carries devices in cut-outs, its top leaning back by the tilt. */
 export const faceplateSchema = z.strictObject({

@@ -31,6 +31,7 @@ import {
   platePlan,
 } from './plate-layout.ts';
 import type { FittingSolver } from './solver.ts';
+import { grilleHoles } from './speaker-grille.ts';
 
 type Faceplate = FittingByKind['faceplate'];
 
@@ -73,8 +74,9 @@ const outlineOf = ({ cutout }: Device, at: Vec2): CutoutOutline | null => {
   };
 };
 
-const cutouts = ({ places }: Plate): readonly PanelCut[] =>
+const cutouts = ({ places }: Plate, context: CarcassContext): readonly PanelCut[] =>
   places.flatMap(({ item, at }): readonly PanelCut[] => {
+    if (item.grille) return grilleHoles(at, item.cutout[0], context);
     const outline = outlineOf(item.device, at);
     return outline ? [{ kind: 'cutout', outline, why: item.device.name }] : [];
   });
@@ -138,6 +140,14 @@ const deviceParts = (plate: Plate, place: DevicePlace, room: Room, context: Carc
   };
 };
 
+/** Only a speaker with a round cut-out can stand behind the plate. */
+const badGrilles = (fitting: Faceplate, context: CarcassContext): readonly FitProblem[] =>
+  fitting.rows.flat().flatMap(({ id, device, grille }) => {
+    const record = context.catalog.devices.get(device);
+    if (!grille || !record || (record.kind === 'speaker' && record.cutout.shape === 'round')) return [];
+    return [badJoint(id, [`${record.name} is no speaker to stand behind a grille`])];
+  });
+
 const unknownDevices = (fitting: Faceplate, context: CarcassContext): readonly FitProblem[] =>
   fitting.rows
     .flat()
@@ -151,12 +161,24 @@ const tooShallow = (fitting: Faceplate, plate: Plate, room: Room): readonly FitP
   return [tooSmall(room.opening.id, DEEP, need, have, [fitting.kind])];
 };
 
-/** A sheet that is not bent, and a flange too short for the die. */
+/** A sheet that is not bent or is bent too sharply, and a flange too short for the die. */
 const badFlange = ({ flangeMm }: Faceplate, { plan }: Plate, material: Material, at: NodeId): readonly FitProblem[] => {
   if (flangeMm === null) return [];
   if (plan.flange === null) return [badJoint(at, [`${material.name} is not bent`])];
-  const { leastMm, outsideMm } = plan.flange;
-  return outsideMm < leastMm ? [badJoint(at, [`flange ${mmWords(outsideMm)}`], leastMm, outsideMm)] : [];
+  const { leastMm, outsideMm, insideRadiusMm, leastRadiusMm } = plan.flange;
+  return [
+    ...(outsideMm < leastMm ? [badJoint(at, [`flange ${mmWords(outsideMm)}`], leastMm, outsideMm)] : []),
+    ...(insideRadiusMm < leastRadiusMm
+      ? [
+          badJoint(
+            at,
+            [`${material.name} is bent to a radius of ${mmWords(insideRadiusMm)}`],
+            leastRadiusMm,
+            insideRadiusMm,
+          ),
+        ]
+      : []),
+  ];
 };
 
 const solveFaceplate = (fitting: Faceplate, room: Room, context: CarcassContext): FittingParts => {
@@ -173,6 +195,7 @@ const solveFaceplate = (fitting: Faceplate, room: Room, context: CarcassContext)
   const problems = [
     ...stock.problems,
     ...unknownDevices(fitting, context),
+    ...badGrilles(fitting, context),
     ...tooShallow(fitting, plate, room),
     ...badFlange(fitting, plate, stock.material, id),
   ];
@@ -186,7 +209,7 @@ const solveFaceplate = (fitting: Faceplate, room: Room, context: CarcassContext)
         name: name === '' ? `${context.carcass.name} plate`.trim() : name,
         sheet: stock.material,
         size: [width, height],
-        cuts: [...cutouts(plate), ...airSlots(plan.air, width, height), ...holes],
+        cuts: [...cutouts(plate, context), ...airSlots(plan.air, width, height), ...holes],
         pose,
         flange: plan.flange,
         mover,

@@ -27,24 +27,29 @@ export interface PlateFlange {
   readonly behindMm: number;
   /** Shortest flange that a die can take hold of. */
   readonly leastMm: number;
+  /** Tightest inside radius that the sheet takes without cracking. */
+  readonly leastRadiusMm: number;
 }
 
-/** Thicknesses from the end of a bend to the nearest cut-out, so that the hole keeps its shape; usual shop practice. */
-const CUTOUT_THICKNESSES = 2.5;
-/** Thicknesses of flat that a flange needs behind its bend to lie on the die; usual shop practice. */
-const FLANGE_THICKNESSES = 3;
-
-/** Null for a flat plate, and for a sheet that is not bent. */
-export const plateFlange = ({ flangeMm }: Faceplate, { bend, thicknessMm }: Material): PlateFlange | null => {
+/**
+ * Null for a flat plate, and for a sheet that is not bent. House rules say how many thicknesses of flat a cut-out keeps
+ * from the end of a bend, and how many a flange is long beyond the radius so that it lies on the die.
+ */
+export const plateFlange = (
+  { flangeMm }: Faceplate,
+  { bend, thicknessMm }: Material,
+  { rule }: CarcassContext,
+): PlateFlange | null => {
   if (flangeMm === null || bend === null) return null;
   const turned = bendOf(thicknessMm, bend, Math.PI / 2);
   return {
     outsideMm: flangeMm,
     bend: turned,
     insideRadiusMm: bend.insideRadiusMm,
-    clearMm: turned.outsideSetbackMm + CUTOUT_THICKNESSES * thicknessMm,
+    clearMm: turned.outsideSetbackMm + rule('bend-hole-share') * thicknessMm,
     behindMm: thicknessMm + bend.insideRadiusMm,
-    leastMm: turned.outsideSetbackMm + FLANGE_THICKNESSES * thicknessMm,
+    leastMm: bend.insideRadiusMm + rule('flange-min-share') * thicknessMm,
+    leastRadiusMm: rule('bend-radius-share') * thicknessMm,
   };
 };
 

@@ -18,6 +18,8 @@ export interface PlateDevice {
   readonly deep: number;
   /** How far it stands out of the front of the plate. */
   readonly stand: number;
+  /** It stands behind the plate, which is drilled before it in place of a cut-out. */
+  readonly grille: boolean;
 }
 
 /** Distances of the house rules that a plate is laid out with. */
@@ -38,15 +40,22 @@ const gapsOf = ({ rule }: CarcassContext): Gaps => ({
 });
 
 /** A device without a cut-out stands on the front of the plate with its whole body: nothing of it is behind. */
-export const plateDevice = (id: NodeId, device: Device, faceDepth: number): PlateDevice => {
+export const plateDevice = (id: NodeId, device: Device, faceDepth: number, grille = false): PlateDevice => {
   const { cutout, faceMm, behindMm } = device;
   const face: Vec2 = [faceMm.width, faceMm.height];
+  if (grille && cutout.shape === 'round') {
+    // Its frame lies against the rear of the plate: nothing stands out, and as much as its face stands behind.
+    const frame: Vec2 = [Math.max(face[0], behindMm.width), Math.max(face[1], behindMm.height)];
+    const deep = behindMm.body + behindMm.plug + behindMm.bend;
+    return { id, device, face, cutout: [cutout.diameterMm, cutout.diameterMm], behind: frame, deep, stand: 0, grille };
+  }
   if (cutout.shape === 'none')
-    return { id, device, face, cutout: [0, 0], behind: [0, 0], deep: 0, stand: behindMm.body };
+    return { id, device, face, cutout: [0, 0], behind: [0, 0], deep: 0, stand: behindMm.body, grille: false };
   const size: Vec2 =
     cutout.shape === 'round' ? [cutout.diameterMm, cutout.diameterMm] : [cutout.widthMm, cutout.heightMm];
   const deep = behindMm.body + behindMm.plug + behindMm.bend;
-  return { id, device, face, cutout: size, behind: [behindMm.width, behindMm.height], deep, stand: faceDepth };
+  const behind: Vec2 = [behindMm.width, behindMm.height];
+  return { id, device, face, cutout: size, behind, deep, stand: faceDepth, grille: false };
 };
 
 const hasCutout = ({ cutout }: PlateDevice): boolean => cutout[0] > 0;
@@ -148,13 +157,13 @@ export interface PlatePlan {
 /** The plan of a plate: devices that the catalog has, in rows that hold any. */
 export const platePlan = (fitting: Faceplate, material: Material, context: CarcassContext): PlatePlan => {
   const tilt = plateTilt(fitting);
-  const flange = plateFlange(fitting, material);
+  const flange = plateFlange(fitting, material, context);
   const air = airRow(fitting.airSlots, flange, context);
   const thickness = material.thicknessMm;
   const rows = fitting.rows.map((row) =>
-    row.flatMap(({ id, device }) => {
+    row.flatMap(({ id, device, grille }) => {
       const record = context.catalog.devices.get(device);
-      return record ? [plateDevice(id, record, context.rule('device-face-depth'))] : [];
+      return record ? [plateDevice(id, record, context.rule('device-face-depth'), grille)] : [];
     }),
   );
   return {

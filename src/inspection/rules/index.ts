@@ -22,6 +22,7 @@ import { gearUnplaced } from './gear-unplaced.ts';
 import { handRoom } from './hand-room.ts';
 import { hatchClosed } from './hatch-closed.ts';
 import { backStop, latchHold } from './latches.ts';
+import { mountHeight, mountOff } from './mounts.ts';
 import { moverPairs } from './mover-pairs.ts';
 import { moverTravel } from './mover-travel.ts';
 import { movingGap } from './moving-gap.ts';
@@ -78,6 +79,8 @@ export const RULES: { readonly [Id in RuleId]: Rule } = {
   'working-triple': workingTriple,
   'hand-room': handRoom,
   'device-out': deviceOut,
+  'mount-off': mountOff,
+  'mount-height': mountHeight,
   'gear-out': gearOut,
   'first-due': firstDue,
   payload,

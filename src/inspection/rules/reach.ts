@@ -4,6 +4,7 @@ import type { Finding, Measured } from '../finding.ts';
 import type { Job } from '../job.ts';
 import { armsLength, liftsOf } from '../reach/index.ts';
 import { found, measured, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
+import { CONTROL_KINDS } from './control-kinds.ts';
 
 /** Lighter things are taken with one hand, which the equation does not speak of. */
 const isLifted = (job: Job, kg: number): boolean => kg >= job.rules.value('lifting-least-mass');
@@ -73,8 +74,6 @@ export const reachFar = (job: Job): Verdict => {
   );
   return { ...NOTHING, findings };
 };
-
-const CONTROL_KINDS: ReadonlySet<string> = new Set(['radio', 'head', 'screen', 'switch', 'deck']);
 
 /** The plates that carry controls: middle and outward normal in the vehicle. */
 const platesOf = (job: Job): readonly { readonly opening: string; readonly at: Vec3; readonly out: Vec3 }[] =>

@@ -44,7 +44,7 @@ export const swingOf = ({ point, axis, opensRad }: PlacedClosure): Motion => ({
 });
 
 /** Where a closure and what it carries stand when it and every closure that carries it are open. */
-const openPose = (closures: ReadonlyMap<string, PlacedClosure>, id: string): Pose => {
+export const openPose = (closures: ReadonlyMap<string, PlacedClosure>, id: string): Pose => {
   let pose: Pose = HOME;
   const seen = new Set<string>();
   for (

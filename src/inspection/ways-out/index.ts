@@ -38,6 +38,8 @@ export const WAYS: { readonly [Id in RuleId]: WayFinder } = {
   'working-triple': anyOf(otherHingeWays, shorterSlideWays),
   'hand-room': NO_WAY,
   'device-out': NO_WAY,
+  'mount-off': NO_WAY,
+  'mount-height': NO_WAY,
   'gear-out': gearWays,
   'first-due': NO_WAY,
   payload: NO_WAY,

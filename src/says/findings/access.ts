@@ -58,3 +58,15 @@ export const sayDeviceOut: SayRule = (finding) => ({
   valueText: 'blocked',
   limitText: '',
 });
+
+export const sayMountOff: SayRule = (finding, speech) => ({
+  title: sentence(`${factText(finding, 'device')} does not come off: ${factText(finding, 'body')} is before it`),
+  detail: `For service it comes straight off the way that it looks, with the closures open and the cabinet stowed; it needs ${speech.length(finding.limit)}. Hang it elsewhere, or let it look another way.`,
+});
+
+export const sayMountHeight: SayRule = (finding, speech) => ({
+  title: sentence(
+    `${factText(finding, 'device')} is ${speech.length(finding.value)} above ground with the closures open`,
+  ),
+  detail: `A short person's raised hand comes to about ${speech.length(finding.limit)}. Hang it lower, or on the trim.`,
+});

@@ -1,6 +1,6 @@
 import type { RuleId } from '../../inspection/index.ts';
 import type { SayRule } from '../words.ts';
-import { sayDeviceOut, sayFirstDue, sayGearOut, sayHandRoom } from './access.ts';
+import { sayDeviceOut, sayFirstDue, sayGearOut, sayHandRoom, sayMountHeight, sayMountOff } from './access.ts';
 import { sayDrawerBottomSag, sayGasSpring, sayShelfSag, saySlideLoad, sayTrayLeg, sayTrayTip } from './carry.ts';
 import {
   sayBodyBody,
@@ -75,6 +75,8 @@ export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
   'working-triple': sayWorkingTriple,
   'hand-room': sayHandRoom,
   'device-out': sayDeviceOut,
+  'mount-off': sayMountOff,
+  'mount-height': sayMountHeight,
   'gear-out': sayGearOut,
   'first-due': sayFirstDue,
   payload: sayPayload,

@@ -13,8 +13,19 @@ export const withDevice = (rows: DeviceRows, row: number, device: PlacedDevice):
 export const withoutDevice = (rows: DeviceRows, id: NodeId): DeviceRows =>
   tidy(rows.map((row) => row.filter((device) => device.id !== id)));
 
+/** Another device in the place of one; what stood behind a grille does so no longer. */
 export const changedDevice = (rows: DeviceRows, id: NodeId, device: string): DeviceRows =>
-  rows.map((row) => row.map((one) => (one.id === id ? { ...one, device } : one)));
+  rows.map((row) => row.map((one) => (one.id === id ? { id, device } : one)));
+
+/** A speaker behind the plate, or with its own face before it. */
+export const withGrille = (rows: DeviceRows, id: NodeId, on: boolean): DeviceRows =>
+  rows.map((row) =>
+    row.map((one) => {
+      if (one.id !== id) return one;
+      const { grille: _, ...bare } = one;
+      return on ? { ...bare, grille: true } : bare;
+    }),
+  );
 
 export type DeviceMove = 'left' | 'right' | 'up' | 'down';
 

@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import { changeFitting, type Faceplate, freshIds } from '../../../design/index.ts';
-import { Button, ChoiceField, LengthField, NumberField } from '../parts/index.ts';
+import { Button, CheckField, ChoiceField, LengthField, NumberField } from '../parts/index.ts';
 import { useBench } from '../state/bench.ts';
 import { useEditorParts } from '../state/use-editor.ts';
 import { useUnits } from '../state/use-units.ts';
 import { MaterialField } from './catalog-fields.tsx';
 import { deviceChoices } from './choices.ts';
-import { changedDevice, type DeviceMove, movedDevice, withDevice, withoutDevice } from './device-rows.ts';
+import { changedDevice, type DeviceMove, movedDevice, withDevice, withGrille, withoutDevice } from './device-rows.ts';
 import type { FittingFormProps, FittingView } from './fitting-view.ts';
 import styles from './fittings.module.css';
 import { KIND_WORDS } from './kind-words.ts';
@@ -29,6 +29,10 @@ const Devices = ({ opening, fitting }: FittingFormProps<Faceplate>) => {
   }));
   const [adding, setAdding] = useState('');
   const { rows } = fitting;
+  const isSpeaker = (device: string): boolean => {
+    const record = catalog.devices.get(device);
+    return record?.kind === 'speaker' && record.cutout.shape === 'round';
+  };
   const add = (device: string, row: number): void =>
     edit('add a device', (design) => {
       const id = freshIds(design)('device');
@@ -42,7 +46,7 @@ const Devices = ({ opening, fitting }: FittingFormProps<Faceplate>) => {
         // biome-ignore lint/suspicious/noArrayIndexKey: rows are known by their place from the top
         <fieldset key={r} className={styles.row}>
           <legend>Row {r + 1}</legend>
-          {row.map(({ id, device }) => (
+          {row.map(({ id, device, grille }) => (
             <div key={id} className={styles.device} data-selected={selection.some((one) => one.startsWith(id))}>
               <ChoiceField
                 label={`Device in row ${r + 1}`}
@@ -66,6 +70,13 @@ const Devices = ({ opening, fitting }: FittingFormProps<Faceplate>) => {
                   {sign}
                 </Button>
               ))}
+              {isSpeaker(device) ? (
+                <CheckField
+                  label="behind a drilled grille"
+                  checked={grille === true}
+                  onCommit={(on) => change('change a grille', { rows: withGrille(rows, id, on) })}
+                />
+              ) : null}
               <Button
                 small
                 look="quiet"

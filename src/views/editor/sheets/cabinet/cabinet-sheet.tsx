@@ -12,6 +12,8 @@ import { createGearDrag } from './unplaced/gear-drag.ts';
 import { CarriedGear, UnplacedGear } from './unplaced/unplaced-gear.tsx';
 import { CabinetContext, GearDragContext, useCabinet, useCabinetView } from './use-cabinet.ts';
 
+/** Fetched when the sheet is first shown. */
+const MountsPart = lazy(async () => ({ default: (await import('./mounts/mounts-part.tsx')).MountsPart }));
 const LargestPart = lazy(() => import('./largest/largest-part.tsx').then((it) => ({ default: it.LargestPart })));
 
 interface FirstCarcassProps {
@@ -89,6 +91,9 @@ const Sheet = () => {
         <ChosenHead />
         <InsidePlan />
         <Settings />
+        <Suspense fallback={null}>
+          <MountsPart />
+        </Suspense>
       </div>
       {menu && opening ? <OpeningMenu opening={opening} at={menu} onClose={() => setMenu(null)} /> : null}
       <CarriedGear />

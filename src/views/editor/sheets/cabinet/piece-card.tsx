@@ -1,11 +1,11 @@
 import type { ReactNode } from 'react';
-import type { Carcass } from '../../../../design/index.ts';
 import { Button } from '../../parts/index.ts';
 import sheet from '../sheet.module.css';
 import { useCabinet } from './use-cabinet.ts';
 
 interface PieceCardProps {
-  readonly carcass: Carcass;
+  /** What is selected with it, and stays so when it is closed. */
+  readonly within: readonly string[];
   readonly id: string;
   readonly words: string;
   /** What it came to, beside its name. */
@@ -15,8 +15,8 @@ interface PieceCardProps {
   readonly children: ReactNode;
 }
 
-/** One anchor, corner or hole of a carcass: a line of it, and its fields while it is selected. */
-export const PieceCard = ({ carcass, id, words, about, onRemove, children }: PieceCardProps) => {
+/** One anchor, corner, hole or mount: a line of it, and its fields while it is selected. */
+export const PieceCard = ({ within, id, words, about, onRemove, children }: PieceCardProps) => {
   const { editor, selection } = useCabinet();
   const { select } = editor.getState();
   const open = selection.includes(id);
@@ -27,7 +27,7 @@ export const PieceCard = ({ carcass, id, words, about, onRemove, children }: Pie
           type="button"
           className={sheet.pick}
           aria-expanded={open}
-          onClick={() => select(open ? [carcass.id] : [carcass.id, id])}
+          onClick={() => select(open ? within : [...within, id])}
         >
           {words}
         </button>

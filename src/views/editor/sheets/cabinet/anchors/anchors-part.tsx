@@ -30,7 +30,7 @@ const AnchorLine = ({ carcass, anchor, index, use }: AnchorLineProps) => {
   const { edit } = useCabinet().editor.getState();
   return (
     <PieceCard
-      carcass={carcass}
+      within={[carcass.id]}
       id={anchor.id}
       words={anchorWords(anchor, index)}
       about={useWords(use)}

@@ -70,7 +70,7 @@ export const StructurePart = ({ carcass }: StructurePartProps) => {
   ) => (
     <PieceCard
       key={piece.id}
-      carcass={carcass}
+      within={[carcass.id]}
       id={piece.id}
       words={words}
       about={about}
