@@ -3,7 +3,7 @@ import { boxSize } from '../../src/base/index.ts';
 import { carcass, fitted, panelOf, solved } from './designs.ts';
 import { bodyBox } from './measures.ts';
 
-const plate = (device: object, rest: object = {}) =>
+const plate = (device: object, rest: Readonly<Record<string, unknown>> = {}) =>
   solved(
     [
       carcass(fitted('opening-1', { kind: 'faceplate', material: 'aluminium-32', tiltDeg: 0, rows: [[device]] }), {
