@@ -1,31 +1,16 @@
-import type { Catalog, HouseRules } from '../catalog/index.ts';
-import type { Design } from '../design/index.ts';
-import type { FitOut } from '../fitout/index.ts';
-import type { Inspection } from '../inspection/index.ts';
 import { type Figure, figuresOf } from '../revision/index.ts';
-import { nameOfPart } from '../says/index.ts';
-import { cutList } from './cut-list.ts';
-import { markParts } from './marks.ts';
-import { sheetJobs } from './sheet-jobs.ts';
-import { layoutSheets, STANDARD_BUDGET } from './sheet-layouts.ts';
+import { type ShopWorkInput, shopWork } from './shop-work.ts';
 
-export interface DesignFiguresInput {
-  readonly design: Design;
-  readonly fitout: FitOut;
-  readonly catalog: Catalog;
-  readonly rules: HouseRules;
-  readonly inspection: Inspection;
-}
+/** Neither sheets nor price ask what is opened first, which takes a while to work out. */
+const NO_ORDER = { rows: [], gear: [] } as const;
 
 /** Masses, axles, margins, sheets and price of one design, for comparing it with another. Lays the sheets out. */
-export const designFigures = ({
-  design,
-  fitout,
-  catalog,
-  rules,
-  inspection,
-}: DesignFiguresInput): readonly Figure[] => {
-  const rows = cutList({ fitout, marks: markParts(fitout), catalog, rules, names: nameOfPart(design, fitout) });
-  const layouts = layoutSheets(sheetJobs(rows, catalog, rules), STANDARD_BUDGET);
-  return figuresOf({ fitout, inspection, sheets: layouts.sheets, price: layouts.price });
+export const designFigures = (input: Omit<ShopWorkInput, 'space' | 'order'>): readonly Figure[] => {
+  const { layouts, price } = shopWork({ ...input, space: null, order: NO_ORDER });
+  return figuresOf({
+    fitout: input.fitout,
+    inspection: input.inspection,
+    sheets: layouts.sheets,
+    price: price.total,
+  });
 };

@@ -5,7 +5,7 @@ export * from './csv.ts';
 export * from './cut-list.ts';
 export * from './cut-list-csv.ts';
 export * from './cut-rows.ts';
-export { type DesignFiguresInput, designFigures } from './design-figures.ts';
+export { designFigures } from './design-figures.ts';
 export * from './drawing/index.ts';
 export * from './drawings.ts';
 export * from './gear-map/index.ts';

@@ -10,6 +10,8 @@ import {
   fillReviewPage,
   pageJson,
   type ReviewData,
+  SHOP_EXTRAS,
+  type ShopExtra,
   STEP_MM,
 } from '../../src/shop/index.ts';
 import { base64, packCoordinates, packDirections } from '../../src/shop/review-copy/pack.ts';
@@ -20,7 +22,7 @@ if (!read.ok) throw new Error('the demo does not read');
 const demo = read.value;
 const flow = createFlow({ catalog: standardCatalog(), solids: await loadSolids() });
 
-const dataOf = (design: Design, withShop = false): ReviewData => {
+const dataOf = (design: Design, withShop: readonly ShopExtra[] = []): ReviewData => {
   const space = flow.space(design);
   return createReviewData({
     design,
@@ -58,9 +60,15 @@ describe('the data of a review copy', () => {
       expect(text).not.toContain(`"${id}"`);
       expect(text).not.toContain(name);
     }
-    const ticked = dataOf(demo, true);
-    expect(ticked.shop?.parts.length).toBeGreaterThan(10);
-    expect({ ...ticked, shop: null }).toEqual(data);
+    for (const extra of SHOP_EXTRAS) {
+      const { shop, ...rest } = dataOf(demo, [extra]);
+      expect({ ...rest, shop: null }).toEqual(data);
+      expect([
+        (shop?.parts.length ?? 0) > 10,
+        (shop?.hardware.length ?? 0) > 5,
+        shop !== null && shop.price !== null,
+      ]).toEqual(SHOP_EXTRAS.map((each) => each === extra));
+    }
   });
 
   it('is the same for the same design', () => {

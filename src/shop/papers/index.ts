@@ -1,5 +1,7 @@
 import type { Drawing } from '../drawing/drawing.ts';
+import { CARDS } from '../gear-map/index.ts';
 import { labelPages, partLabels } from '../labels/index.ts';
+import { createGearMap } from '../review-copy/index.ts';
 import { cutListPaper } from './cut-list-paper.ts';
 import { hardwarePaper } from './hardware-paper.ts';
 import { inspectionPaper } from './inspection-paper.ts';
@@ -24,6 +26,11 @@ const PAPERS: readonly (Omit<Paper, 'pages'> & { readonly draw: (input: PapersIn
   { name: 'inspection', about: 'inspection sheet: every finding and every check', draw: inspectionPaper },
   { name: 'installation', about: 'installation check sheet', draw: installationPaper },
   { name: 'weigh-record', about: 'weigh record to fill in at the scale', draw: weighPaper },
+  ...CARDS.map(({ name, about, draw }) => ({
+    name,
+    about,
+    draw: (input: PapersInput) => draw(createGearMap(input)),
+  })),
 ];
 
 /** The papers of a packet; pages are drawn when they are asked for. */

@@ -10,8 +10,8 @@ export {
   type ReviewInput,
   type ReviewLoad,
   type ReviewOpening,
-  type ReviewShop,
   type ReviewStep,
 } from './review-data.ts';
 export { DATA_MARK, fillReviewPage, pageJson } from './review-page.ts';
 export type { PackedSolids, ReviewMover, ReviewScene, TouchBox } from './review-scene.ts';
+export { type ReviewShop, SHOP_EXTRAS, type ShopExtra } from './review-shop.ts';

@@ -17,10 +17,9 @@ import {
   sayReach,
   sayStamp,
 } from '../../says/index.ts';
-import { type CutListRow, cutList } from '../cut-list.ts';
-import { markParts } from '../marks.ts';
 import { signOffOf } from '../sign-off.ts';
 import { type ReviewScene, reviewScene } from './review-scene.ts';
+import { type ReviewShop, reviewShop, type ShopExtra } from './review-shop.ts';
 
 export const REVIEW_FORMAT = 'hatchwright-review';
 
@@ -79,17 +78,6 @@ export interface ReviewLoad {
   }[];
 }
 
-/** What of the shop goes into the copy when its maker asks for it. */
-export interface ReviewShop {
-  readonly parts: readonly {
-    readonly mark: string;
-    readonly name: string;
-    readonly quantity: number;
-    readonly material: string;
-    readonly size: string;
-  }[];
-}
-
 /** Everything that a review copy shows: names, sentences and shapes, and nothing of the shop unless asked for. */
 export interface ReviewData {
   readonly format: typeof REVIEW_FORMAT;
@@ -124,8 +112,8 @@ export interface ReviewInput {
   readonly space: CargoSpace | null;
   readonly inspection: Inspection;
   readonly order: OpeningOrder;
-  /** True when the maker of the copy ticked that the cut list goes in. */
-  readonly withShop: boolean;
+  /** What of the shop the maker of the copy ticked; nothing of it goes in without. */
+  readonly withShop: readonly ShopExtra[];
 }
 
 type GearMapInput = Pick<ReviewInput, 'design' | 'fitout' | 'order'>;
@@ -197,16 +185,6 @@ const loadOf = (load: LoadingCaseResult, units: Design['units']): ReviewLoad => 
   };
 };
 
-const shopOf = ({ fitout, catalog, rules, design }: ReviewInput, names: (id: string) => string): ReviewShop => ({
-  parts: cutList({ fitout, marks: markParts(fitout), catalog, rules, names }).map((row: CutListRow) => ({
-    mark: row.mark,
-    name: row.name,
-    quantity: row.quantity,
-    material: row.materialName,
-    size: `${sayLength(row.cutLength, design.units)} × ${sayLength(row.cutWidth, design.units)}`,
-  })),
-});
-
 /** What the gear map, the crew card and the labels are printed from. */
 export type GearMapData = Pick<
   ReviewData,
@@ -254,6 +232,6 @@ export const createReviewData = (input: ReviewInput): ReviewData => {
       })),
     questions: design.questions.map(({ id, text, about }) => ({ id, text, about })),
     cautions: CAUTIONS.map(({ long }) => long),
-    shop: input.withShop ? shopOf(input, names) : null,
+    shop: input.withShop.length > 0 ? reviewShop(input, input.withShop) : null,
   };
 };

@@ -94,9 +94,12 @@ const withReview = (
 ): void => {
   verb('copy', 'the review copy: one file that opens without a network')
     .requiredOption('--to <file.html>', 'the file to write')
-    .option('--with-shop', 'put the cut list in as well')
-    .action(async (path: string, said: Said & { readonly to: string; readonly withShop?: boolean }) =>
-      done(await (await later.copy())(path, said.to, said.withShop === true), said),
+    .option(
+      '--with-shop [lists]',
+      'put shop lists in as well: cut-list, hardware, price; all of them when none is named',
+    )
+    .action(async (path: string, said: Said & { readonly to: string; readonly withShop?: string | boolean }) =>
+      done(await (await later.copy())(path, said.to, said.withShop), said),
     );
   verb('compare', 'what changed between two designs, in words and by number')
     .argument('<design-b>', 'the later one; design.json@A is revision A in it')

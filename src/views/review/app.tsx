@@ -3,8 +3,9 @@ import { gearMapPages, type ReviewData } from '../../shop/index.ts';
 import { PaperPages } from '../paper-pages.tsx';
 import { keepDraft, keptDraft } from './keep-draft.ts';
 import { FindPanel } from './panels/find-panel.tsx';
-import { CautionsPanel, OrderPanel, QuestionsPanel, ShopPanel, WeightPanel } from './panels/plain-panels.tsx';
+import { CautionsPanel, OrderPanel, QuestionsPanel, WeightPanel } from './panels/plain-panels.tsx';
 import { ReplyPanel } from './panels/reply-panel.tsx';
+import { ShopPanel } from './panels/shop-panel.tsx';
 import { SceneView } from './scene/scene-view.tsx';
 import { createReview, nameOf, ReviewContext, TABS, type Tab, useReview } from './state.ts';
 

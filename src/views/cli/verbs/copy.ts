@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { openStops } from '../../../inspection/index.ts';
-import { createReviewData, fillReviewPage } from '../../../shop/index.ts';
+import { createReviewData, fillReviewPage, SHOP_EXTRAS, type ShopExtra } from '../../../shop/index.ts';
 import { BUILDS, freshen, TOP } from '../../ground.mjs';
 import { badInput } from '../bad-input.ts';
 import { openFlow } from '../open-flow.ts';
@@ -9,8 +9,22 @@ import type { Outcome } from '../outcome.ts';
 import { readDesignFile } from '../read-design-file.ts';
 import { writeFiles } from '../write-files.ts';
 
+const isExtra = (word: string): word is ShopExtra => SHOP_EXTRAS.some((extra) => extra === word);
+
+/** `cut-list,price`: what of the shop goes in; without the option nothing does, with it alone everything. */
+const extrasOf = (said: string | boolean | undefined): readonly ShopExtra[] => {
+  if (said === undefined || said === false) return [];
+  if (said === true) return SHOP_EXTRAS;
+  return said.split(',').map((part) => {
+    const word = part.trim();
+    if (isExtra(word)) return word;
+    throw badInput(`--with-shop takes ${SHOP_EXTRAS.join(', ')}`, word);
+  });
+};
+
 /** `copy DESIGN --to FILE.html`: one file for the reviewer, which opens without a network. */
-export const copy = async (path: string, file: string, withShop: boolean): Promise<Outcome> => {
+export const copy = async (path: string, file: string, shop: string | boolean | undefined): Promise<Outcome> => {
+  const withShop = extrasOf(shop);
   if (!/\.html?$/i.test(file)) throw badInput('--to takes a file that ends in .html', file);
   const design = readDesignFile(path);
   freshen(BUILDS.review, { toStandardError: true });

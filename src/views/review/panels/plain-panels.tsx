@@ -113,38 +113,3 @@ export const CautionsPanel = () => {
     </>
   );
 };
-
-/** Only in a copy whose maker ticked it. */
-export const ShopPanel = () => {
-  const shop = useReview((state) => state.data.shop);
-  if (!shop) return null;
-  return (
-    <>
-      <h2>Parts to cut</h2>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">mark</th>
-            <th scope="col">part</th>
-            <th scope="col">no.</th>
-            <th scope="col">size</th>
-            <th scope="col">material</th>
-          </tr>
-        </thead>
-        <tbody>
-          {shop.parts.map((part) => (
-            <tr key={part.mark}>
-              <th scope="row">{part.mark}</th>
-              <td>
-                <bdi>{part.name}</bdi>
-              </td>
-              <td>{part.quantity}</td>
-              <td>{part.size}</td>
-              <td>{part.material}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </>
-  );
-};

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { houseRules } from '../../../../catalog/index.ts';
 import { askQuestion, withdrawQuestion } from '../../../../design/index.ts';
-import { createReviewData, fillReviewPage } from '../../../../shop/index.ts';
+import { createReviewData, fillReviewPage, SHOP_EXTRAS, type ShopExtra } from '../../../../shop/index.ts';
 import { fileStem } from '../../files/file-name.ts';
 import { Button, CheckField, Heading } from '../../parts/index.ts';
 import { useBench } from '../../state/bench.ts';
@@ -9,7 +9,14 @@ import { useDesk } from '../../state/use-desk.ts';
 import { useEditor, useEditorStore } from '../../state/use-editor.ts';
 import sheet from '../sheet.module.css';
 import { saveOne } from '../shop/save-packet.ts';
+import styles from './review.module.css';
 import { WordsField } from './words-field.tsx';
+
+const EXTRA_LABELS: Readonly<Record<ShopExtra, string>> = {
+  'cut-list': 'cut list',
+  hardware: 'pick list of hardware',
+  price: 'price',
+};
 
 /** The built page that a copy is filled into, beside the editor's own. */
 const PAGE = 'review-copy.html';
@@ -30,7 +37,7 @@ export const CopyPart = () => {
   const about = useEditor((editor) => editor.selection.at(-1) ?? null);
   const ready = useEditor((editor) => editor.judgement !== null && editor.judgement.edit >= editor.editNumber);
   const [question, setQuestion] = useState('');
-  const [withShop, setWithShop] = useState(false);
+  const [withShop, setWithShop] = useState<readonly ShopExtra[]>([]);
   const [making, setMaking] = useState(false);
   const save = async (): Promise<void> => {
     const { history, fitOut, judgement } = store.getState();
@@ -80,7 +87,19 @@ export const CopyPart = () => {
           Ask it
         </Button>
       </div>
-      <CheckField label="Put the cut list in" checked={withShop} onCommit={setWithShop} />
+      <fieldset className={styles.ticks}>
+        <legend>Put in of the shop</legend>
+        {SHOP_EXTRAS.map((extra) => (
+          <CheckField
+            key={extra}
+            label={EXTRA_LABELS[extra]}
+            checked={withShop.includes(extra)}
+            onCommit={(on) =>
+              setWithShop(SHOP_EXTRAS.filter((each) => (each === extra ? on : withShop.includes(each))))
+            }
+          />
+        ))}
+      </fieldset>
       <div className={sheet.bar}>
         <Button
           look="main"

@@ -23,6 +23,8 @@ export const packetFiles = async (
       ...lists.input,
       inspection,
       cutAgain: cutAgainOf(design, lists.input.catalog),
+      // The writer of PDF is large: it comes when a first packet is saved.
+      toPdf: await (await import('../open-pdf-writer.ts')).openPdfWriter(),
       ...shownLayouts(lists),
     })
   ).files,
