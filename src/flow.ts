@@ -30,7 +30,9 @@ export interface Flow {
   /** The cargo space, or what is wrong with the survey. Throws when the flow was made without the solid kernel. */
   readonly space: (design: Design) => Result<CargoSpace>;
   readonly inspection: (design: Design) => Inspection;
-  /** The inspection with ways out tried on copies; slower, for when there is time. */
+  /** The same with the carrying in of carcasses and mounts, which is searched for: seconds, for paper and terminal. */
+  readonly wholeInspection: (design: Design) => Inspection;
+  /** The whole inspection with ways out tried on copies; slower still, for when there is time. */
   readonly inspectionWithWaysOut: (design: Design) => Inspection;
   /** What must be closed before what opens, and how each item of gear comes to hand. */
   readonly openingOrder: (design: Design) => OpeningOrder;
@@ -94,11 +96,18 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
     const made = space(design);
     return { design, space: made.ok ? made.value : null, fitout, catalog, rules: rules(design) };
   };
-  const inspectWith = (design: Design, fitout: FitOut): Inspection => inspect(inputWith(design, fitout));
+  const inspectWith = (design: Design, fitout: FitOut, carry: CarryIn | null = null): Inspection =>
+    inspect({ ...inputWith(design, fitout), carry });
   const inspection = remembered((design: Design) => inspectWith(design, fitOutFor(design)));
   // Copies tried for ways out go through a solver of their own, so that they do not push the design's own out of memory.
   const trySolver = createFitOutSolver(catalog);
   const inspectCopy = (copy: Design): Inspection => inspectWith(copy, trySolver(copy, rules(copy)));
+  const carryIn = remembered((design: Design) => {
+    const made = space(design);
+    if (!made.ok) return null;
+    return planCarryIn({ design, space: made.value, fitout: fitOutFor(design), catalog, rules: rules(design) });
+  });
+  const wholeInspection = remembered((design: Design) => inspectWith(design, fitOutFor(design), carryIn(design)));
   return {
     catalog,
     rules,
@@ -106,11 +115,8 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
     space,
     inspection,
     openingOrder: remembered((design: Design) => workOutOrder(inputWith(design, fitOutFor(design)))),
-    carryIn: remembered((design: Design) => {
-      const made = space(design);
-      if (!made.ok) return null;
-      return planCarryIn({ design, space: made.value, fitout: fitOutFor(design), catalog, rules: rules(design) });
-    }),
+    carryIn,
+    wholeInspection,
     largestBox: (design, { at, underside, insteadOf }) => {
       const made = space(design);
       if (!made.ok) return null;
@@ -124,6 +130,6 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
       const inputFor = (copy: Design): InspectionInput => inputWith(copy, trySolver(copy, rules(copy)));
       return arrange(design, wishes, { solver, inputFor, inspectCopy });
     },
-    inspectionWithWaysOut: remembered((design: Design) => findWaysOut(inspection(design), design, inspectCopy)),
+    inspectionWithWaysOut: remembered((design: Design) => findWaysOut(wholeInspection(design), design, inspectCopy)),
   };
 };

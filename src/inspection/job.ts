@@ -2,6 +2,7 @@ import type { Catalog, HouseRules } from '../catalog/index.ts';
 import type { Design } from '../design/index.ts';
 import { type CargoSpace, gapHalfWidth } from '../envelope/index.ts';
 import type { FitOut } from '../fitout/index.ts';
+import type { CarryIn } from './carry/carry-result.ts';
 import { type CarcassHold, type HeldMover, heldCarcasses, heldMovers, holdCarcass } from './hold/index.ts';
 import { loadingCases, type SolvedCase, solveCase } from './loads/index.ts';
 import { type BodyPair, closePairs } from './pairs.ts';
@@ -14,6 +15,8 @@ export interface InspectionInput {
   readonly fitout: FitOut;
   readonly catalog: Catalog;
   readonly rules: HouseRules;
+  /** How every carcass is carried in, where that was searched: it takes seconds, so that most inspections go without. */
+  readonly carry?: CarryIn | null;
 }
 
 /** The input with what several rules share, made once. */

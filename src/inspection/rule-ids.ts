@@ -27,6 +27,7 @@ export const RULE_IDS = [
   'mount-height',
   'gear-out',
   'first-due',
+  'carry-in',
   'payload',
   'front-axle',
   'rear-axle',

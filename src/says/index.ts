@@ -14,7 +14,15 @@ export {
   sayStaying,
 } from './say-arrange.ts';
 export { BOX_ASIDE, type SaidBox, sayBox, sayNoBox } from './say-box.ts';
-export { sayCarried, sayCarryIn, sayCarrySteps } from './say-carry.ts';
+export {
+  type CarryStep,
+  carrySteps,
+  sayCarried,
+  sayCarryIn,
+  sayCarrySteps,
+  sayMountOff,
+  sayTakenOut,
+} from './say-carry.ts';
 export { sayCase } from './say-case.ts';
 export { type ChangeSpeech, type SaidFigure, sayChange, sayFigureChange, sayFigureRow } from './say-change.ts';
 export { type SaidFinding, sayFinding, sayRule } from './say-finding.ts';

@@ -28,6 +28,7 @@ export const RULE_NAMES: { readonly [Id in RuleId]: string } = {
   'mount-off': 'mounts come off for service',
   'mount-height': 'switches outside the cabinet in reach',
   'gear-out': 'gear comes out of its place',
+  'carry-in': 'carcasses and mounts are carried in and out',
   'first-due': 'first-due gear in few motions',
   payload: 'gross rating',
   'front-axle': 'front axle rating',

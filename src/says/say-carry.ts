@@ -1,5 +1,5 @@
 import { degrees, type LengthUnits, ROUNDING_MM, ROUNDING_RAD } from '../base/index.ts';
-import type { CarriedCarcass, CarryIn, CarryPose } from '../inspection/index.ts';
+import type { CarriedCarcass, CarriedMount, CarryIn, CarryPath, CarryPose } from '../inspection/index.ts';
 import { sayLength } from './amounts.ts';
 import { sentence } from './words.ts';
 
@@ -36,15 +36,53 @@ const legWords = (from: CarryPose, to: CarryPose, units: LengthUnits): string =>
   return [...turns, ...shifts.map(({ text }) => text)].join(', ');
 };
 
-/** The steps of carrying it in, from behind the vehicle to its place: each one sentence without a full stop. */
-export const sayCarrySteps = ({ path }: CarriedCarcass, units: LengthUnits): readonly string[] => {
-  if (!path) return [];
-  const inward = path.poses.toReversed();
-  return inward.slice(1).flatMap((to, i) => {
-    const from = inward[i];
+/** One step of a way: what is done, and from which to which of its waypoints. */
+export interface CarryStep {
+  /** One sentence without a full stop. */
+  readonly words: string;
+  readonly from: CarryPose;
+  readonly to: CarryPose;
+}
+
+/** The steps of a way: in, from behind the vehicle to the place, or out, the other way round. */
+export const carrySteps = (path: CarryPath, way: 'in' | 'out', units: LengthUnits): readonly CarryStep[] => {
+  const poses = way === 'in' ? path.poses.toReversed() : path.poses;
+  return poses.slice(1).flatMap((to, i) => {
+    const from = poses[i];
     const words = from ? legWords(from, to, units) : '';
-    return words === '' ? [] : [sentence(words)];
+    return from && words !== '' ? [{ words: sentence(words), from, to }] : [];
   });
+};
+
+/** The steps of carrying it in, from behind the vehicle to its place. */
+export const sayCarrySteps = ({ path }: CarriedCarcass, units: LengthUnits): readonly string[] =>
+  path ? carrySteps(path, 'in', units).map(({ words }) => words) : [];
+
+/** How a carcass is taken out again, in a sentence: by itself, or after those that were carried in later. */
+export const sayTakenOut = (own: CarriedCarcass, names: Naming): string => {
+  const name = names(own.carcass);
+  if (own.alone) return sentence(`${name} comes out again with everything else in its place.`);
+  return own.path
+    ? sentence(
+        `with everything else in its place no way out was found for ${name}: what was carried in later goes out first.`,
+      )
+    : sentence(`no way out was found for ${name}.`);
+};
+
+/** How a mount is taken off and out, in a sentence. */
+export const sayMountOff = (
+  { mount, comesOff, path, stuck }: CarriedMount,
+  units: LengthUnits,
+  names: Naming,
+): string => {
+  const met = stuck && stuck.by !== '' ? ` In the way: ${stuck.by}.` : '';
+  if (!comesOff) return sentence(`no straight way off was found for ${names(mount)}.${met}`);
+  if (!path)
+    return sentence(`${names(mount)} comes straight off, but no way out of the vehicle was found for it.${met}`);
+  const gap = Number.isFinite(path.leastGap)
+    ? `, ${sayLength(Math.max(0, path.leastGap), units)} from ${path.nearest} at the nearest`
+    : '';
+  return sentence(`${names(mount)} comes straight off and out${gap}.`);
 };
 
 /** One carcass in a sentence or two: its least gap, or where the search stuck. */
@@ -62,8 +100,7 @@ export const sayCarried = (own: CarriedCarcass, wantedMm: number, units: LengthU
     ? `passes ${sayLength(Math.max(0, leastGap), units)} from ${nearest} at the nearest`
     : 'meets nothing on its way';
   const tight = leastGap < wantedMm ? `; ${sayLength(wantedMm, units)} is wanted` : '';
-  const again = own.comesOutAlone ? '' : ' With all others in place no way out was found for it.';
-  return sentence(`${name} ${gap}${tight}.${again}`);
+  return sentence(`${name} ${gap}${tight}.`);
 };
 
 /** The whole carry-in as lines for paper and terminal, in the order in which the carcasses go in. */
@@ -71,8 +108,10 @@ export const sayCarryIn = (carry: CarryIn, units: LengthUnits, names: Naming): r
   ...carry.carcasses.flatMap((own, i) => [
     `${i + 1}. ${sayCarried(own, carry.wantedMm, units, names)}`,
     ...sayCarrySteps(own, units).map((step) => `   - ${step}.`),
+    ...(own.path ? [`   ${sayTakenOut(own, names)}`] : []),
   ]),
-  ...carry.mounts.map(({ mount, comesOff }) =>
-    sentence(comesOff ? `${names(mount)} comes straight off.` : `no straight way off was found for ${names(mount)}.`),
-  ),
+  ...carry.mounts.flatMap((own) => [
+    sayMountOff(own, units, names),
+    ...(own.path ? carrySteps(own.path, 'out', units).map(({ words }) => `   - ${words}.`) : []),
+  ]),
 ];

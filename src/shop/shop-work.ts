@@ -1,4 +1,4 @@
-import { type Inspection, type OpeningOrder, workOutOrder } from '../inspection/index.ts';
+import { type CarryIn, type Inspection, type OpeningOrder, workOutOrder } from '../inspection/index.ts';
 import type { CutAgain } from '../revision/index.ts';
 import { nameOfPart } from '../says/index.ts';
 import { createDrawings, type Drawings, type DrawingsInput } from './drawings.ts';
@@ -11,6 +11,8 @@ import { layoutSheets, type SheetLayouts, STANDARD_BUDGET } from './sheet-layout
 
 export interface ShopWorkInput extends DrawingsInput {
   readonly inspection: Inspection;
+  /** How everything is carried in; without it there is no paper of it. */
+  readonly carry?: CarryIn | null;
   /** Layouts that were improved on screen; without them the sheets are laid out with the standard budget. */
   readonly layouts?: SheetLayouts;
   /** What has changed since sheets were cut from a released letter. */

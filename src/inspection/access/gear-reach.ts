@@ -202,7 +202,9 @@ export const createReach = (
       const taken: OrderStep = { act: 'take', part: item.gear, mover: null, rest: null, share: null, count: 0 };
       return { ...common, steps: [...best.steps, taken], count: best.count, shares: best.shares, stuck: null };
     }
-    const parts = [...unitsOf(found.metUnits).map(({ part }) => part), ...found.metGear];
+    // Closures open at any time, so that they are never what it sticks on.
+    const kept = unitsOf(found.metUnits).filter(({ closure }) => !closure);
+    const parts = [...kept.map(({ part }) => part), ...found.metGear];
     return { ...common, steps: [], count: null, shares: {}, stuck: { parts, fixed: found.fixed } };
   };
 };

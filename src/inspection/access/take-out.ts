@@ -55,6 +55,7 @@ export interface TakeGround {
   readonly ground: Ground;
   /** A direction's farthest point of the closed vehicle: past it an item is out in the open. */
   readonly outside: (towards: Vec3) => number;
+  readonly stance: (towards: Vec3) => Stance;
   /** How far an item comes straight out of its bracket first, by its opening. */
   readonly strokes: ReadonlyMap<string, number>;
 }
@@ -204,13 +205,20 @@ const isFree = ({ units, gear, fixed }: InItsWay): boolean => units.length + gea
 const pathWith = (take: TakeGround, stowed: Stowed, pose: Pose, item: ConvexShape, front: Vec3) => {
   const [low] = reachAlong(item, front);
   const face = dot(placed(after(pose, stowed.room.pose), ORIGIN), front);
-  const outMm = Math.max(0, face - low, take.outside(front) - low);
+  const past = take.stance(front) === 'outside' ? take.outside(front) : -Infinity;
+  const outMm = Math.max(0, face - low, past - low);
   const stroke = stowed.room.keeps === 'bracket' ? (take.strokes.get(stowed.opening) ?? 0) : 0;
   return (mm: number): readonly Leg[] => [
     { along: front, mm: stroke },
     { along: UP, mm },
     { along: front, mm: Math.max(0, outMm - stroke) },
   ];
+};
+
+/** The closures of the vehicle while all of them are shut; none as soon as one of them is open. */
+const shutClosures = ({ units }: Ground, shares: Shares): readonly string[] => {
+  const closures = units.filter(({ closure, carriedBy }) => closure && carriedBy === null);
+  return closures.some(({ id }) => (shares[id] ?? 0) > 0) ? [] : closures.map(({ id }) => id);
 };
 
 /**
@@ -227,6 +235,9 @@ export const inItsWay = (
   const pose = chainPose(chainOf(take.ground, stowed.rides), shares);
   const item = shapeAt(stowed.solid.shape, pose);
   const front = turned(pose, turned(stowed.room.pose, [0, -1, 0]));
+  // Nobody stands in the aisle of a closed vehicle: any one of its closures lets a person in.
+  const shut = take.stance(front) === 'aisle' ? shutClosures(take.ground, shares) : [];
+  if (shut.length > 0) return [{ units: shut, gear: [], fixed: null }];
   const path = pathWith(take, stowed, pose, item, front);
   const straight = meetsOn(stowed, item, path(0), stands, removed);
   if (isFree(straight)) return [straight];
@@ -241,17 +252,30 @@ export const inItsWay = (
 
 export const freeToTake = (ways: readonly InItsWay[]): boolean => ways.some(isFree);
 
-/** Inwards of this share of the way forward an open face looks at the seats, and who takes gear there is already inside. */
-const LOOKS_FORWARD = 0.5;
+/** From this share of a direction on a face looks that way. */
+const LOOKS = 0.5;
+
+/** Where who takes gear out of a face stands: outside the vehicle, in its aisle, or on the seats before it. */
+export type Stance = 'outside' | 'aisle' | 'seats';
+
+const SIDEWAYS = { left: [0, 1, 0], right: [0, -1, 0] } as const;
 
 /**
- * How far the closed vehicle reaches along a direction: an item past it is in the open. Nothing, for a face that looks
- * forward, since whoever takes gear there sits before it.
+ * A face that looks forward looks at the seats, and who takes gear there sits before it. One that looks to a side
+ * without a door of the vehicle on that side looks at the aisle, and who takes gear there has climbed in.
  */
+export const stanceOf = (doors: ReadonlySet<string>): ((towards: Vec3) => Stance) => {
+  return (towards) => {
+    if (towards[0] > LOOKS) return 'seats';
+    const side = (['left', 'right'] as const).find((own) => dot(SIDEWAYS[own], towards) > LOOKS);
+    return side === undefined || doors.has(side) ? 'outside' : 'aisle';
+  };
+};
+
+/** How far the closed vehicle reaches along a direction: an item past it is in the open. */
 export const outsideOf = (shapes: readonly ConvexShape[]): ((towards: Vec3) => number) => {
   const known = new Map<string, number>();
   return (towards) => {
-    if (towards[0] > LOOKS_FORWARD) return -Infinity;
     const key = towards.join(' ');
     const far = known.get(key) ?? Math.max(...shapes.map((shape) => reachAlong(shape, towards)[1]));
     known.set(key, far);

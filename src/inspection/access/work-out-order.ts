@@ -7,7 +7,7 @@ import { createReach } from './gear-reach.ts';
 import { createLanes, type Lanes } from './lanes.ts';
 import type { GearReach, OpeningOrder } from './opening-order.ts';
 import { orderRows } from './order-rows.ts';
-import { outsideOf, type Stowed } from './take-out.ts';
+import { outsideOf, type Stowed, stanceOf } from './take-out.ts';
 import { type Ground, groundOf, type Solid } from './units.ts';
 
 export interface OrderInput {
@@ -80,7 +80,12 @@ const makeAccess = (input: OrderInput): Access => {
   const reach = createReach({
     lanes,
     stowed,
-    take: { ground, outside: outsideOf(closedVehicle(input, ground)), strokes: strokesOf(input) },
+    take: {
+      ground,
+      outside: outsideOf(closedVehicle(input, ground)),
+      stance: stanceOf(new Set(input.design.survey.closures.map(({ outward }) => outward))),
+      strokes: strokesOf(input),
+    },
     counting: {
       open: rules.value('motion-open'),
       slide: rules.value('motion-slide'),

@@ -25,17 +25,27 @@ export interface CarriedCarcass {
   readonly path: CarryPath | null;
   /** True when it can be taken out again with everything else in its place. */
   readonly comesOutAlone: boolean;
+  /** The way out with everything else in its place; null where none was found. */
+  readonly alone: CarryPath | null;
   /** Where no way was found: how far from its place the search came, and what it met there most. */
   readonly stuck: { readonly mm: number; readonly by: string } | null;
+  /** How far it has to come straight out of its place until it lies behind the vehicle. */
+  readonly outMm: number;
   /** Middle of the carcass about which it is turned. */
   readonly middle: Vec3;
   readonly massKg: number;
 }
 
-/** A mount, taken off with the closures open. */
+/** A mount, taken off with the closures open and the cabinet in its place. */
 export interface CarriedMount {
   readonly mount: string;
+  /** True when it comes straight off what it is fixed to. */
   readonly comesOff: boolean;
+  /** From its place, straight off, and out behind the vehicle; null where no way was found. */
+  readonly path: CarryPath | null;
+  /** Where no way was found: how far it came, and what it met. */
+  readonly stuck: { readonly mm: number; readonly by: string } | null;
+  readonly middle: Vec3;
 }
 
 export interface CarryIn {

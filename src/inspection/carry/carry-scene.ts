@@ -26,7 +26,7 @@ export interface Past {
 const FRAME_MM = { deep: 30, wide: 500, corner: 200 };
 const BUMPER_MM = { half: 900, down: 600 };
 
-const solidPast = (name: string, shape: ConvexShape): Past => ({
+export const solidPast = (name: string, shape: ConvexShape): Past => ({
   name,
   gap: (carried, limit) => distanceWithin(carried, shape, limit),
 });

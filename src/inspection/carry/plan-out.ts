@@ -40,7 +40,7 @@ export interface PlanOrder {
   readonly wantedMm: number;
   /** It is out once all of it lies behind this x. */
   readonly outsideX: number;
-  /** Gaps that may be computed before it is said that no way was found. */
+  /** Gaps that the two trees may compute before it is said that no way was found; 0 tries the plain ways alone. */
   readonly budget: number;
 }
 
@@ -110,20 +110,22 @@ const createJudge = ({ carried, budget }: PlanOrder, obstacles: readonly Obstacl
     const way = mostMoved(a, b, carried.reach);
     const measures = margin > SEARCH_MARGIN_MM;
     let [least, by] = [Infinity, ''];
-    const visit = (from: number, to: number): boolean => {
+    // The longest pieces first: where a way is blocked, a few looks far apart find it before any piece is proven.
+    const pieces: (readonly [from: number, to: number])[] = [[0, 1]];
+    for (const [from, to] of pieces) {
       const half = ((to - from) * way) / 2;
       const seen = look(between(a, b, (from + to) / 2), half + margin);
-      if (seen.slack < 0) return false;
+      if (seen.slack < 0) return { clear: false, least, by };
       const finest = half <= FINEST_MM;
       const enough = measures ? seen.gap - half >= Math.min(least, margin) : seen.slack >= half;
       if (finest || (enough && seen.slack >= half)) {
         if (seen.gap - half < least) [least, by] = [seen.gap - half, seen.nearest];
-        return true;
+        continue;
       }
-      return visit(from, (from + to) / 2) && visit((from + to) / 2, to);
-    };
-    const clear = visit(0, 1);
-    return { clear, least, by };
+      const middle = (from + to) / 2;
+      pieces.push([from, middle], [middle, to]);
+    }
+    return { clear: true, least, by };
   };
   return {
     look,
@@ -166,11 +168,21 @@ const plainWays = ({ carried, outsideX }: PlanOrder): readonly (readonly CarryPo
   );
 };
 
-const isWay = (judge: Judge, poses: readonly CarryPose[]): boolean =>
-  poses.slice(1).every((to, i) => {
-    const from = poses[i];
-    return from !== undefined && judge.edge(from, to).clear;
-  });
+/** Whether a way is clear, each of its pieces judged once however many ways share it. */
+const createIsWay = (judge: Judge): ((poses: readonly CarryPose[]) => boolean) => {
+  const known = new Map<string, boolean>();
+  const isClear = (from: CarryPose, to: CarryPose): boolean => {
+    const key = `${from.shift.join(' ')} > ${to.shift.join(' ')}`;
+    const clear = known.get(key) ?? judge.edge(from, to).clear;
+    known.set(key, clear);
+    return clear;
+  };
+  return (poses) =>
+    poses.slice(1).every((to, i) => {
+      const from = poses[i];
+      return from !== undefined && isClear(from, to);
+    });
+};
 
 /** The least gap of a way that is clear, proven. */
 const measuredWay = (judge: Judge, poses: readonly CarryPose[]): CarryPath => {
@@ -298,9 +310,10 @@ export const planOut = (order: PlanOrder): PlanResult => {
     );
   for (const share of ASKED_SHARES) {
     const judge = judgeFor(share, Infinity);
-    const poses = plainWays(order).find((way) => isWay(judge, way));
+    const poses = plainWays(order).find(createIsWay(judge));
     if (poses) return { path: measuredWay(judge, poses), stuck: null };
   }
+  if (order.budget === 0) return { path: null, stuck: null };
   const judge = judgeFor(0, order.budget);
   try {
     const poses = shortened(judge, treeWay(order, judge, seededRandom(TREE_SEED)));

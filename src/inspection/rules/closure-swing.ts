@@ -1,5 +1,12 @@
 import { degrees, ROUNDING_MM } from '../../base/index.ts';
-import { boxShape, type ConvexShape, certifiedTravel, type TravelResult, travelBox } from '../../bodies/index.ts';
+import {
+  boxShape,
+  type ConvexShape,
+  certifiedTravel,
+  shapeBox,
+  type TravelResult,
+  travelBox,
+} from '../../bodies/index.ts';
 import type { PlacedClosure } from '../../envelope/index.ts';
 import type { Finding, Measured } from '../finding.ts';
 import { gapSeverity } from '../gap-severity.ts';
@@ -136,8 +143,10 @@ export const lowRoof = (job: Job): Verdict => {
     const motion = swingOf(closure);
     const top = Math.max(...shapes.map((shape) => travelBox(motion, shape).max[2])) + floor;
     const parts = [closure.id];
-    // A roof far above says nothing of the hatch, so only one that is too low is a margin.
-    if (top <= limit.value + ROUNDING_MM) continue;
+    // A roof far above says nothing of the hatch, so only one that is too low is a margin. Nor does one that a closure
+    // stands as high under when it is shut: a door that turns about an upright line rises nowhere.
+    const shut = Math.max(...shapes.map((shape) => shapeBox(shape).max[2])) + floor;
+    if (top <= Math.max(limit.value, shut) + ROUNDING_MM) continue;
     taken.push(measured('low-roof', { margin: 'hatch', parts, value: top, limit, sense: 'at most' }));
     const { reaches } = certifiedTravel(motion, shapes, [roofAt(roof.value - floor)], 0, { limit: gap.value });
     findings.push(

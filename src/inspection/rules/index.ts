@@ -10,6 +10,7 @@ import { bodyObstacle } from './body-obstacle.ts';
 import { bodyZone } from './body-zone.ts';
 import { cabinetSolves } from './cabinet-solves.ts';
 import { carcassGap } from './carcass-gap.ts';
+import { carryIn } from './carry-in.ts';
 import { closureSwing, lowRoof } from './closure-swing.ts';
 import { deviceOut } from './device-out.ts';
 import { disclosure } from './disclosure.ts';
@@ -83,6 +84,7 @@ export const RULES: { readonly [Id in RuleId]: Rule } = {
   'mount-height': mountHeight,
   'gear-out': gearOut,
   'first-due': firstDue,
+  'carry-in': carryIn,
   payload,
   'front-axle': frontAxle,
   'rear-axle': rearAxle,

@@ -42,6 +42,7 @@ export const WAYS: { readonly [Id in RuleId]: WayFinder } = {
   'mount-height': NO_WAY,
   'gear-out': gearWays,
   'first-due': NO_WAY,
+  'carry-in': NO_WAY,
   payload: NO_WAY,
   'front-axle': NO_WAY,
   'rear-axle': NO_WAY,

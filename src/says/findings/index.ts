@@ -2,6 +2,7 @@ import type { RuleId } from '../../inspection/index.ts';
 import type { SayRule } from '../words.ts';
 import { sayDeviceOut, sayFirstDue, sayGearOut, sayHandRoom, sayMountHeight, sayMountOff } from './access.ts';
 import { sayDrawerBottomSag, sayGasSpring, sayShelfSag, saySlideLoad, sayTrayLeg, sayTrayTip } from './carry.ts';
+import { sayCarryInFinding } from './carry-in.ts';
 import {
   sayBodyBody,
   sayBodyInSpace,
@@ -79,6 +80,7 @@ export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
   'mount-height': sayMountHeight,
   'gear-out': sayGearOut,
   'first-due': sayFirstDue,
+  'carry-in': sayCarryInFinding,
   payload: sayPayload,
   'front-axle': sayFrontAxle,
   'rear-axle': sayRearAxle,

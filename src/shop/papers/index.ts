@@ -2,6 +2,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import { CARDS } from '../gear-map/index.ts';
 import { labelPages, partLabels } from '../labels/index.ts';
 import { createGearMap } from '../review-copy/index.ts';
+import { carryInPaper } from './carry-in-paper.ts';
 import { cutListPaper } from './cut-list-paper.ts';
 import { hardwarePaper } from './hardware-paper.ts';
 import { inspectionPaper } from './inspection-paper.ts';
@@ -24,6 +25,7 @@ const PAPERS: readonly (Omit<Paper, 'pages'> & { readonly draw: (input: PapersIn
   { name: 'hardware', about: 'hardware pick list to print', draw: hardwarePaper },
   { name: 'price', about: 'price with every line and what moves it', draw: pricePaper },
   { name: 'inspection', about: 'inspection sheet: every finding and every check', draw: inspectionPaper },
+  { name: 'carry-in', about: 'how each carcass is carried in, step by step', draw: carryInPaper },
   { name: 'installation', about: 'installation check sheet', draw: installationPaper },
   { name: 'weigh-record', about: 'weigh record to fill in at the scale', draw: weighPaper },
   ...CARDS.map(({ name, about, draw }) => ({

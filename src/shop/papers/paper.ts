@@ -1,5 +1,5 @@
 import type { Design } from '../../design/index.ts';
-import type { Inspection, OpeningOrder } from '../../inspection/index.ts';
+import type { CarryIn, Inspection, OpeningOrder } from '../../inspection/index.ts';
 import type { CutAgain } from '../../revision/index.ts';
 import { nameOfPart } from '../../says/index.ts';
 import type { Drawing } from '../drawing/drawing.ts';
@@ -14,6 +14,8 @@ import { titleWords } from '../title-words.ts';
 /** What the papers are made from, each part worked out once for all of them. */
 export interface PapersInput extends DrawingsInput {
   readonly inspection: Inspection;
+  /** How everything is carried in; without it there is no paper of it. */
+  readonly carry?: CarryIn | null;
   readonly order: OpeningOrder;
   readonly drawings: Drawings;
   readonly layouts: SheetLayouts;

@@ -126,13 +126,14 @@ export const packet = async (path: string, options: PacketOptions): Promise<Outc
   const flow = await openFlow();
   const space = flow.space(design);
   const fitout = flow.fitOut(design);
-  const inspection = flow.inspection(design);
+  const inspection = flow.wholeInspection(design);
   const again = cutAgain(design, flow.fitOut);
   const made = await createPacket({
     ...labels,
     design,
     fitout,
     inspection,
+    carry: flow.carryIn(design),
     catalog: flow.catalog,
     rules: flow.rules(design),
     space: space.ok ? space.value : null,

@@ -107,7 +107,10 @@ const DrawnBay = () => {
   );
   const { lost, again } = useSceneRoot(host, scene, resized);
   const held = useRef(hold);
-  held.current = hold;
+  held.current = (mover) => {
+    hold(mover);
+    if (mover !== null) editor.getState().setFelt(mover);
+  };
   useEffect(() => {
     if (!host.current) return;
     return attachPointer(host.current, tools, {

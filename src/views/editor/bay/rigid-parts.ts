@@ -5,6 +5,8 @@ import { sameValue } from './same-value.ts';
 /** What moves as one: the parts of a carcass, or of no carcass, that one mover carries, with the gear among them. */
 export interface RigidParts {
   readonly carcass: string | null;
+  /** What it is carried in and out with: its carcass, or the mount that it is. */
+  readonly carried: string | null;
   readonly mover: string | null;
   readonly fitOut: FitOut;
   readonly gear: Design['gear'];
@@ -16,7 +18,7 @@ type Carried = FitOut['panels'][number] | FitOut['bodies'][number];
 const byCarrier = <T extends Carried>(things: readonly T[]): ReadonlyMap<string, readonly T[]> => {
   const groups = new Map<string, T[]>();
   for (const thing of things) {
-    const key = `${thing.carcass ?? ''} ${thing.mover ?? ''}`;
+    const key = `${thing.carcass ?? thing.origin} ${thing.mover ?? ''}`;
     const group = groups.get(key);
     if (group) group.push(thing);
     else groups.set(key, [thing]);
@@ -30,12 +32,13 @@ const partsOf = (
   fitOut: FitOut,
   gear: Design['gear'],
 ): RigidParts => {
-  const { carcass = null, mover = null } = panels[0] ?? bodies[0] ?? {};
+  const { carcass = null, mover = null, origin = null } = panels[0] ?? bodies[0] ?? {};
   const origins = new Set<string>(bodies.map((body) => body.origin));
   const placed = fitOut.gear.filter((item) => origins.has(item.gear));
   const stood = new Set<string>(placed.map(({ opening, level }) => `${opening} ${level}`));
   return {
     carcass,
+    carried: carcass ?? origin,
     mover,
     gear: gear.filter((item) => origins.has(item.id)),
     fitOut: {

@@ -1,7 +1,8 @@
-import type { Pose } from '../../../base/index.ts';
+import { HOME, type Pose } from '../../../base/index.ts';
 import type { Mover } from '../../../fitout/index.ts';
 import type { CameraState } from '../../camera-state.ts';
 import { moverPoses } from '../../motion-pose.ts';
+import type { Carrying } from '../state/store.ts';
 import { createEye, type Eye } from './camera/eye.ts';
 import type { View } from './camera/view.ts';
 import { createGlide, type Glide } from './motion/glide.ts';
@@ -22,6 +23,9 @@ export interface Stage {
   readonly movers: () => readonly Mover[];
   /** Where every mover stands in the present frame. */
   readonly poses: () => ReadonlyMap<string, Pose>;
+  /** Where something carried stands, by the id of a carcass or mount; null while it is not in the vehicle. */
+  readonly carried: (id: string | null) => Pose | null;
+  readonly setCarrying: (carrying: Carrying | null) => void;
   /** Rises whenever a mover stands elsewhere than before. */
   readonly posesVersion: () => number;
   /** Moves everything on to the time of a frame; true while something is under way. */
@@ -44,6 +48,7 @@ export const createStage = (camera: CameraState): Stage => {
   let movers: readonly Mover[] = [];
   let poses: ReadonlyMap<string, Pose> = new Map();
   let drawnShares = '';
+  let carrying: Carrying | null = null;
   let version = 0;
   let asked = 0;
   let draw: () => void = () => undefined;
@@ -71,6 +76,15 @@ export const createStage = (camera: CameraState): Stage => {
     poses: () => {
       settle();
       return poses;
+    },
+    carried: (id) => {
+      if (id === null || !carrying) return HOME;
+      return carrying.absent.includes(id) ? null : (carrying.poses[id] ?? HOME);
+    },
+    setCarrying: (next) => {
+      carrying = next;
+      // Shadows follow in the next frame, as they do for movers.
+      drawnShares = '';
     },
     posesVersion: () => version,
     advance: (nowMs) => {

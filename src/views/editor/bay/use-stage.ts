@@ -35,6 +35,10 @@ export const useStage = (fitOut: FitOut, space: CargoSpace | null, room: Box): S
     aim(false);
     return editor.subscribe((state, before) => {
       if (state.shares !== before.shares) aim(!wantsStillness());
+      if (state.carrying !== before.carrying) {
+        stage.setCarrying(state.carrying);
+        stage.invalidate();
+      }
     });
   }, [stage, editor, space]);
   return {

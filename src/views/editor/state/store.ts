@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Pose } from '../../../base/index.ts';
 import type { Design } from '../../../design/index.ts';
 import type { FitOut } from '../../../fitout/index.ts';
 import type { Judgement } from '../worker/api.ts';
@@ -16,6 +17,12 @@ export type SaveState =
   | { readonly kind: 'elsewhere' }
   | { readonly kind: 'failed'; readonly why: string };
 
+/** Carcasses and mounts on their way in or out, by id: where they stand now, and what is not in the vehicle. */
+export interface Carrying {
+  readonly poses: Readonly<Record<string, Pose>>;
+  readonly absent: readonly string[];
+}
+
 export interface EditorState {
   readonly history: History;
   /** Rises by one with every design shown, previews included. */
@@ -32,6 +39,10 @@ export interface EditorState {
   readonly viewpoint: Viewpoint;
   /** How far each mover stands out, as a share of its travel; absent is stowed. Closures are movers too. */
   readonly shares: Readonly<Record<string, number>>;
+  /** What is shown carried in or out in the bay, or null. */
+  readonly carrying: Carrying | null;
+  /** The mover whose least gap of its travel is drawn in the bay, or null. */
+  readonly felt: string | null;
   /** The carcass whose face the face map shows. */
   readonly carcass: string | null;
   /** A finding to fly to and draw a feeler line for, by its index in the list, or null. */
@@ -58,6 +69,8 @@ export interface EditorActions {
   readonly setViewpoint: (viewpoint: Viewpoint) => void;
   readonly setShare: (mover: string, share: number) => void;
   readonly stowAll: () => void;
+  readonly setCarrying: (carrying: Carrying | null) => void;
+  readonly setFelt: (mover: string | null) => void;
   readonly showCarcass: (id: string | null) => void;
   readonly setFeeler: (finding: number | null) => void;
   readonly setSave: (save: SaveState) => void;
@@ -72,7 +85,7 @@ export const createEditorStore = (design: Design, solve: (design: Design) => Fit
   createStore<Editor>()((set, get) => {
     const show = (history: History, more: Partial<EditorState> = {}): void => {
       const { design: shown } = history;
-      set({ history, editNumber: get().editNumber + 1, fitOut: solve(shown), ...more });
+      set({ history, editNumber: get().editNumber + 1, fitOut: solve(shown), carrying: null, ...more });
     };
     const firstCarcass = (from: Design): string | null => from.cabinet.carcasses[0]?.id ?? null;
     return {
@@ -86,6 +99,8 @@ export const createEditorStore = (design: Design, solve: (design: Design) => Fit
       step: 'cabinet',
       viewpoint: 'hatch',
       shares: {},
+      carrying: null,
+      felt: null,
       carcass: firstCarcass(design),
       feeler: null,
       save: { kind: 'saved', at: 0 },
@@ -114,6 +129,7 @@ export const createEditorStore = (design: Design, solve: (design: Design) => Fit
           shares: {},
           judgement: null,
           feeler: null,
+          felt: null,
           carcass: firstCarcass(opened),
         }),
       select: (ids, how = 'replace') => {
@@ -127,6 +143,10 @@ export const createEditorStore = (design: Design, solve: (design: Design) => Fit
       setViewpoint: (viewpoint) => set({ viewpoint }),
       setShare: (mover, share) => set({ shares: { ...get().shares, [mover]: Math.min(1, Math.max(0, share)) } }),
       stowAll: () => set({ shares: {} }),
+      setCarrying: (carrying) => set({ carrying }),
+      setFelt: (felt) => {
+        if (get().felt !== felt) set({ felt });
+      },
       showCarcass: (carcass) => set({ carcass }),
       setFeeler: (feeler) => set({ feeler }),
       setSave: (save) => set({ save }),

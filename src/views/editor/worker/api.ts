@@ -11,6 +11,8 @@ export interface Judgement {
   readonly inspection: Inspection;
   /** What must be closed before what opens, and how each item of gear comes to hand. */
   readonly order: OpeningOrder;
+  /** How everything is carried in, where that was searched for; null without a cargo space. */
+  readonly carry?: CarryIn | null;
   readonly ms: number;
 }
 

@@ -52,7 +52,10 @@ const engine: Engine = {
   arrange: async (design, wishes) => (await theFlow()).arrangement(design, wishes, await programSolver()),
   carryIn: async (design) => (await theFlow()).carryIn(design),
   largestBox: async (design, spot) => (await theFlow()).largestBox(design, spot) ?? bad('no-space'),
-  judgeWithWaysOut: (design, edit) => answer(design, edit, (ready, shared) => ready.inspectionWithWaysOut(shared)),
+  judgeWithWaysOut: async (design, edit) => {
+    const judged = await answer(design, edit, (ready, shared) => ready.inspectionWithWaysOut(shared));
+    return { ...judged, carry: (await theFlow()).carryIn(last ?? design) };
+  },
 };
 
 expose(engine);

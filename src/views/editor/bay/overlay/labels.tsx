@@ -80,15 +80,17 @@ interface LabelsProps {
 /** Pencilled names over the scene, with a leader to what they name. */
 export const Labels = ({ tools, space }: LabelsProps) => {
   const svg = useRef<SVGSVGElement>(null);
-  const { fitOut, selection, gear, units } = useEditorParts((editor) => ({
+  const { fitOut, selection, gear, units, carried } = useEditorParts((editor) => ({
     fitOut: bayFitOut(editor.fitOut),
     selection: editor.selection,
     gear: editor.history.design.gear,
     units: editor.history.design.units,
+    carried: editor.carrying !== null,
   }));
   const labels = useMemo(
-    () => labelsOf({ fitOut, space, selection, design: { gear, units } }),
-    [fitOut, space, selection, gear, units],
+    // What is carried goes without its gear, and nothing else stands where it is named.
+    () => (carried ? [] : labelsOf({ fitOut, space, selection, design: { gear, units } })),
+    [fitOut, space, selection, gear, units, carried],
   );
   const place = useCallback((element: SVGSVGElement) => placeLabels(element, tools, labels), [tools, labels]);
   useDrawn(tools.stage, svg, place);

@@ -50,7 +50,7 @@ const RigidView = memo(({ stage, parts, catalog, materials, colours }: RigidView
     return () => unload(groups);
   }, [groups, gl]);
   return groups.map(({ mover, meshes, lines }) => (
-    <MovingGroup key={mover ?? 'still'} stage={stage} mover={mover}>
+    <MovingGroup key={mover ?? 'still'} stage={stage} mover={mover} carried={parts.carried}>
       {meshes.map(([finish, geometry]) => (
         <mesh key={finish} geometry={geometry} material={materials[finish]} castShadow receiveShadow />
       ))}
@@ -65,11 +65,17 @@ type CabinetViewProps = Omit<RigidViewProps, 'parts'>;
 
 /** The whole cabinet; only what an edit touches is made anew. */
 export const CabinetView = (props: CabinetViewProps) => {
-  const { fitOut, gear } = useEditorParts((editor) => ({
-    fitOut: bayFitOut(editor.fitOut),
+  const { whole, gear, carried } = useEditorParts((editor) => ({
+    whole: bayFitOut(editor.fitOut),
     gear: editor.history.design.gear,
+    carried: editor.carrying !== null,
   }));
+  // A carcass is carried empty.
+  const fitOut = useMemo(
+    () => (carried ? { ...whole, bodies: whole.bodies.filter(({ kind }) => kind !== 'gear') } : whole),
+    [whole, carried],
+  );
   const partition = useMemo(createPartition, []);
   const rigid = useMemo(() => partition(fitOut, gear), [partition, fitOut, gear]);
-  return rigid.map((parts) => <RigidView key={`${parts.carcass} ${parts.mover}`} {...props} parts={parts} />);
+  return rigid.map((parts) => <RigidView key={`${parts.carried} ${parts.mover}`} {...props} parts={parts} />);
 };

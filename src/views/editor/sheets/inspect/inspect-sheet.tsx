@@ -4,6 +4,7 @@ import { Button, Heading } from '../../parts/index.ts';
 import { useBench } from '../../state/bench.ts';
 import { useDesk } from '../../state/use-desk.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
+import { MoversPart } from '../scrub/movers-part.tsx';
 import sheet from '../sheet.module.css';
 import { AcceptedList } from './accepted-list.tsx';
 import { ArrangePart } from './arrange-part.tsx';
@@ -34,7 +35,7 @@ const Status = ({ fresh }: { readonly fresh: boolean }) => {
   if (looking)
     return (
       <div className={styles.status} role="status">
-        Trying ways out on copies…
+        Searching for a way in, and trying ways out on copies…
         <Button small onClick={stopLooking}>
           Stop looking
         </Button>
@@ -101,6 +102,7 @@ export const InspectSheet = () => {
         <Status fresh={fresh} />
         {judgement ? <Findings inspection={judgement.inspection} fresh={fresh} /> : null}
         {judgement ? <OpeningOrderTable order={judgement.order} /> : null}
+        <MoversPart />
         <CarryInPlan />
         <Heading level={3} title="Cautions" />
         <CautionList />

@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import type { Inspection } from '../../../../inspection/index.ts';
+import type { CarryIn, Inspection } from '../../../../inspection/index.ts';
 import type { PacketFile } from '../../../../shop/index.ts';
 import { Button, Dialog } from '../../parts/index.ts';
 import { useDesk } from '../../state/use-desk.ts';
@@ -35,17 +35,19 @@ interface PacketBarProps {
   readonly lists: ShopLists;
   /** Null until the present design is inspected: the packet holds the inspection sheet. */
   readonly inspection: Inspection | null;
+  /** How everything is carried in, once that was searched for. */
+  readonly carry: CarryIn | null;
 }
 
 /** Saves and prints the packet; a long save says how far it is and can be stopped. */
-export const PacketBar = ({ lists, inspection }: PacketBarProps) => {
+export const PacketBar = ({ lists, inspection, carry }: PacketBarProps) => {
   const design = useEditor((editor) => editor.history.design);
   const tell = useDesk((desk) => desk.tell);
   const [progress, setProgress] = useState<string | null>(null);
   const [oneByOne, setOneByOne] = useState<readonly PacketFile[] | null>(null);
   const stop = useRef<AbortController | null>(null);
   const save = async (judged: Inspection): Promise<void> => {
-    const files = await packetFiles(design, lists, judged);
+    const files = await packetFiles(design, lists, judged, carry);
     if (!canSaveFolder()) return setOneByOne(files);
     const stopper = new AbortController();
     stop.current = stopper;

@@ -1,5 +1,5 @@
 import { type Design, printDesign } from '../../../../design/index.ts';
-import type { Inspection } from '../../../../inspection/index.ts';
+import type { CarryIn, Inspection } from '../../../../inspection/index.ts';
 import { createPacket, type PacketFile, type PacketInput, sheetJobs } from '../../../../shop/index.ts';
 import { DESIGN_FILE_ENDING, fileStem } from '../../files/file-name.ts';
 import { cutAgainOf } from '../cut-warning.tsx';
@@ -17,11 +17,13 @@ export const packetFiles = async (
   design: Design,
   lists: ShopLists,
   inspection: Inspection,
+  carry: CarryIn | null,
 ): Promise<readonly PacketFile[]> => [
   ...(
     await createPacket({
       ...lists.input,
       inspection,
+      carry,
       cutAgain: cutAgainOf(design, lists.input.catalog),
       // The writer of PDF is large: it comes when a first packet is saved.
       toPdf: await (await import('../open-pdf-writer.ts')).openPdfWriter(),

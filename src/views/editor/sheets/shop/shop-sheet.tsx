@@ -81,7 +81,11 @@ export const ShopSheet = () => {
       <CutWarning />
       <Lists lists={lists} />
       <p className={`${sheet.later} no-print`}>Later, labels, the drilling template and the price stand here too.</p>
-      <PacketBar lists={lists} inspection={fresh && judgement ? judgement.inspection : null} />
+      <PacketBar
+        lists={lists}
+        inspection={fresh && judgement ? judgement.inspection : null}
+        carry={(fresh && judgement?.carry) || null}
+      />
     </div>
   );
 };

@@ -3,9 +3,9 @@ import { Button, ChoiceField, LengthField, NumberField, TextField } from '../../
 import { useAdd } from '../../state/use-add.ts';
 import { useEditor, useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
+import { ScrubsOf } from '../scrub/movers-part.tsx';
 import styles from '../sheet.module.css';
 import { ItemCard } from './item-card.tsx';
-import { OpeningAngle } from './opening-angle.tsx';
 import { OutlineFields, PointFields } from './solid-fields.tsx';
 
 const words = (id: string): string => id.replace(/-/g, ' ');
@@ -136,7 +136,7 @@ export const Closures = () => {
         ))}
       </ul>
       {closures.map((closure) => (
-        <OpeningAngle key={closure.id} closure={closure} />
+        <ScrubsOf key={closure.id} origin={closure.id} />
       ))}
       <div className={styles.bar}>
         <Button onClick={() => add('add a closure', (design) => addSurveyItem(design, 'closures', START))}>

@@ -1,4 +1,4 @@
-import { Suspense } from 'react';
+import { lazy, Suspense } from 'react';
 import { type Fitting, findOpening, nameOpening, type Opening, type SizeRule } from '../../../../../design/index.ts';
 import type { FittingFormProps } from '../../../fittings/fitting-view.ts';
 import { FITTING_VIEWS } from '../../../fittings/index.ts';
@@ -8,6 +8,9 @@ import { placeInParent } from '../actions/opening-actions.ts';
 import { withPartSize } from '../typed-size.ts';
 import { useCabinet } from '../use-cabinet.ts';
 import styles from './settings.module.css';
+
+/** Comes with the rest of what moves, after the sheet stands. */
+const ScrubsOf = lazy(() => import('../../scrub/movers-part.tsx').then((it) => ({ default: it.ScrubsOf })));
 
 const RULES: readonly { readonly value: SizeRule['rule']; readonly label: string }[] = [
   { value: 'fixed', label: 'a fixed size' },
@@ -111,7 +114,14 @@ export const OpeningSettings = ({ opening }: { readonly opening: Opening }) => {
         <SizeFields opening={opening} />
       </div>
       <LeastRoom id={opening.id} />
-      {content.kind === 'fitted' ? <FittingForm opening={opening.id} fitting={content.fitting} /> : null}
+      {content.kind === 'fitted' ? (
+        <>
+          <FittingForm opening={opening.id} fitting={content.fitting} />
+          <Suspense fallback={null}>
+            <ScrubsOf origin={opening.id} />
+          </Suspense>
+        </>
+      ) : null}
     </>
   );
 };
