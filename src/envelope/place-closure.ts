@@ -24,7 +24,8 @@ import type { Closure } from '../design/index.ts';
 import { extruded } from './extruded.ts';
 import type { PlacedClosure } from './space.ts';
 
-const OUTWARD: Readonly<Record<Closure['outward'], Vec3>> = {
+/** Where a closure opens to, square out of the vehicle. */
+export const OUTWARD: Readonly<Record<Closure['outward'], Vec3>> = {
   rear: [-1, 0, 0],
   left: [0, 1, 0],
   right: [0, -1, 0],

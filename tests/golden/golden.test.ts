@@ -25,9 +25,9 @@ describe.each(GOLDEN_DESIGNS)('%s', (name) => {
 });
 
 describe('the demo designs', () => {
-  it('use every kind of fitting between them', () => {
+  it('use every kind of fitting in the pickup and the van alone', () => {
     const used = new Set(
-      GOLDEN_DESIGNS.flatMap((name) =>
+      (['skerrow-gap', 'ostrel-moor'] as const).flatMap((name) =>
         demoDesign(name).cabinet.carcasses.flatMap(({ opening }) =>
           openingsFrom(opening).flatMap(({ content }) => (content.kind === 'fitted' ? [content.fitting.kind] : [])),
         ),

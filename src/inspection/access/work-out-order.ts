@@ -47,16 +47,21 @@ const stowedGear = ({ fitout }: OrderInput, ground: Ground): ReadonlyMap<string,
     }),
   );
 
-const strokesOf = ({ design, fitout, rules }: OrderInput): ReadonlyMap<string, number> =>
-  new Map(
+const strokesOf = ({ design, fitout, catalog, rules }: OrderInput): ReadonlyMap<string, number> => {
+  // What a spring clip holds is lifted out of it.
+  const clipped = new Set<string>(
+    fitout.hardware.filter(({ item }) => catalog.hardware.get(item)?.kind === 'clip').map(({ origin }) => origin),
+  );
+  return new Map(
     fitout.rooms.flatMap(({ opening, keeps }) => {
-      if (keeps !== 'bracket') return [];
+      if (keeps !== 'bracket' || clipped.has(opening)) return [];
       const content = findOpening(design, opening)?.opening.content;
       const own =
         content?.kind === 'fitted' && 'releaseStrokeMm' in content.fitting ? content.fitting.releaseStrokeMm : null;
       return [[opening as string, own ?? rules.value('bracket-release-stroke')] as const];
     }),
   );
+};
 
 const closedVehicle = ({ space }: OrderInput, ground: Ground): readonly Solid['shape'][] => {
   const closures = ground.units.filter(({ closure }) => closure).flatMap(({ solids }) => solids);

@@ -1,5 +1,6 @@
-import { boxMiddle, dot, ROUNDING_MM, type Vec3 } from '../../base/index.ts';
+import { boxMiddle, dot, negate, ROUNDING_MM, type Vec3 } from '../../base/index.ts';
 import { shapeBox } from '../../bodies/index.ts';
+import { standsInAisle } from '../aisle.ts';
 import type { InspectionInput } from '../job.ts';
 import { type Coupling, liftIndex, liftLimitKg } from './lifting.ts';
 
@@ -8,7 +9,7 @@ export interface Lift {
   readonly gear: string;
   readonly name: string;
   readonly kg: number;
-  /** Hands before the ankles and above ground (mm), with its tray in and as far out as helps. */
+  /** Hands before the ankles and above what is stood on, the ground or the floor of an aisle (mm), with its tray in and as far out as helps. */
   readonly stowedReachMm: number;
   readonly reachMm: number;
   readonly heightMm: number;
@@ -57,6 +58,7 @@ export const liftGround = (input: LiftInput): LiftAt | null => {
   const [frequencyFactor, asymmetryDeg] = [rules.value('lifting-frequency-factor'), rules.value('lifting-twist')];
   const near = rules.value('lifting-reach-best');
   const sill = rules.value('sill-reach-add');
+  const inAisle = standsInAisle(design, rules);
   return (item, room, at) => {
     const inward = room.pose.turn[1];
     const over = inward[0] > 0.5 ? 'bumper' : Math.abs(inward[1]) > 0.5 ? 'side' : null;
@@ -68,7 +70,7 @@ export const liftGround = (input: LiftInput): LiftAt | null => {
     const mover = room.mover === null ? undefined : movers.get(room.mover);
     const travel = mover?.motion.kind === 'slide' ? mover.motion.travel : 0;
     const reachMm = Math.min(stowedReachMm, Math.max(near, stowedReachMm - travel));
-    const heightMm = floor + at[2];
+    const heightMm = at[2] + (inAisle(negate(inward)) ? 0 : floor);
     const coupling = COUPLING[(item.kind === null ? undefined : catalog.gear.get(item.kind)?.form) ?? ''] ?? 'fair';
     const travelCm = Math.abs(heightMm - best) / CM;
     const limitAt = (reach: number, height: number): number =>

@@ -35,12 +35,20 @@ const gripsOf = ({ fitout, catalog }: Job): readonly Grip[] =>
     return at && mover !== null && kind !== undefined && GRIPPED.has(kind) ? [{ origin, name, at, mover }] : [];
   });
 
+/** A way nearly along an axis of the vehicle is that axis: a hinge that stands proud tilts the start of a turn a little. */
+const SQUARE = Math.cos(Math.PI / 12);
+const squared = (way: Vec3): Vec3 => {
+  const whole = way.map((share) => (Math.abs(share) > SQUARE ? Math.sign(share) : 0));
+  const [x = 0, y = 0, z = 0] = whole;
+  return x === 0 && y === 0 && z === 0 ? way : [x, y, z];
+};
+
 /** The way in which a mover first comes towards the person: along its slide, or as its turn starts at the grip. */
 const outwardAt = (motion: Job['fitout']['movers'][number]['motion'], at: Vec3): Vec3 | null => {
   if (motion.kind === 'slide') return unit(motion.direction);
   const arm: Vec3 = [at[0] - motion.point[0], at[1] - motion.point[1], at[2] - motion.point[2]];
   const way = cross(motion.axis, arm);
-  return dot(way, way) > ROUNDING_MM ? unit(way) : null;
+  return dot(way, way) > ROUNDING_MM ? squared(unit(way)) : null;
 };
 
 /** The foremost face of what rides on the mover, seen against its way out. */

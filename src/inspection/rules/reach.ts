@@ -1,5 +1,6 @@
 import { dot, length, subtract, turnAbout, unit, type Vec3 } from '../../base/index.ts';
 import { shapeAt } from '../../bodies/index.ts';
+import { standsInAisle } from '../aisle.ts';
 import type { Finding, Measured } from '../finding.ts';
 import type { Job } from '../job.ts';
 import { armsLength, liftsOf } from '../reach/index.ts';
@@ -95,7 +96,7 @@ const platesOf = (job: Job): readonly { readonly opening: string; readonly at: V
     return [{ opening: panel.origin, at: middle, out }];
   });
 
-/** Radios, screens and switches where hands and eyes are: height above ground, and the angle that a plate is read at. */
+/** Radios, screens and switches where hands and eyes are: height above where they stand, and the angle that a plate is read at. */
 export const controls = (job: Job): Verdict => {
   const floor = job.design.vehicle.floorAboveGroundMm;
   if (floor === null) return NOTHING;
@@ -104,9 +105,11 @@ export const controls = (job: Job): Verdict => {
   const boots = job.rules.value('boots-height');
   // In the middle of the ground on which a person works behind the bumper, or as far before any other face.
   const stand = job.design.vehicle.bumperBehindSillMm + job.rules.value('stand-depth') / 2;
-  const eyes = ['eye-small', 'eye-large'].map((id) => job.rules.value(id) + boots - floor);
+  const inAisle = standsInAisle(job.design, job.rules);
   const findings = platesOf(job).flatMap(({ opening, at, out }): readonly Finding[] => {
-    const height = at[2] + floor;
+    const stood = inAisle(out) ? 0 : floor;
+    const eyes = ['eye-small', 'eye-large'].map((id) => job.rules.value(id) + boots - stood);
+    const height = at[2] + stood;
     const limit = height < low.value ? low : high;
     const off = height < low.value || height > high.value;
     const rear = out[0] < -0.5;

@@ -5,6 +5,7 @@ import { Button, Dialog, Heading } from '../parts/index.ts';
 import { useBench } from '../state/bench.ts';
 import { agoWords } from '../state/save-words.ts';
 import { useDesk } from '../state/use-desk.ts';
+import { DEMO_WORDS } from './demo-words.ts';
 import styles from './designs-dialog.module.css';
 
 const useKept = () => {
@@ -76,6 +77,7 @@ export const DesignsDialog = () => {
           <li key={demo.name}>
             <button type="button" className={styles.open} onClick={() => void files.openDemo(demo.name)}>
               <span className={styles.title}>{demo.title}</span>
+              <span className={styles.about}>{DEMO_WORDS[demo.name]}</span>
             </button>
           </li>
         ))}
