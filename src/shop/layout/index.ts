@@ -7,6 +7,7 @@ export * from './job.ts';
 export * from './layout.ts';
 export * from './linear/highs-solver.ts';
 export * from './linear/prove.ts';
+export * from './linear/recombine.ts';
 export * from './linear/solver.ts';
 export * from './say-layout.ts';
 export * from './sequence/cut-sequence.ts';

@@ -1,7 +1,8 @@
 import { type Bound, boundOf } from './bounds/bound.ts';
 import { placeable } from './engine/placeable.ts';
 import type { Piece, Problem } from './engine/problem.ts';
-import { Search } from './engine/search.ts';
+import { Search, STRICTLY_LESS } from './engine/search.ts';
+import type { PooledSheet } from './engine/sheet-pool.ts';
 import type { Solution } from './engine/solution.ts';
 import type { LayoutPart } from './job.ts';
 import type { Prepared } from './prepare.ts';
@@ -15,6 +16,10 @@ const PATIENCE = 20_000;
 const TIDY_SHARE = 8;
 /** Turns of tidying after which a proven layout is called done. */
 const TIDY_TURNS = 30_000;
+
+/** Turns before sheets are first recombined, and how much later each further time. */
+const RECOMBINE_FIRST = 60_000;
+const RECOMBINE_GROWTH = 2;
 
 /** Below this share of a sheet's short side a rest is not worth tidying up. */
 const LEAST_REST_SHARE = 1 / 10;
@@ -42,6 +47,7 @@ export class MaterialSearch {
   private readonly tidies: boolean;
   private tidyTurns = 0;
   private idle = 0;
+  private recombineAt = RECOMBINE_FIRST;
 
   constructor(prepared: Prepared, seed: number, tidies: boolean) {
     this.prepared = prepared;
@@ -68,6 +74,25 @@ export class MaterialSearch {
     const { best, bound, stagedPrice } = this;
     if (best.leftOut.length > 0) return false;
     return best.cost <= Math.max(bound.price, stagedPrice) && (best.cost > 0 || best.sheets.length <= bound.sheets);
+  }
+
+  /** Good sheets that came by below the present price. */
+  get pooled(): readonly PooledSheet[] {
+    return this.goal.pool.sheets;
+  }
+
+  /** The highest price that is worth having: a whole sheet less where all cost the same. */
+  get nextPrice(): number {
+    const prices = new Set(this.problem.sheets.map(({ price }) => price));
+    const [only = 0] = prices;
+    return prices.size === 1 ? this.best.cost - only : this.best.cost * STRICTLY_LESS;
+  }
+
+  /** True at certain numbers of turns, each time for the owner to call `recombine`. */
+  timeToRecombine(): boolean {
+    if (this.turns < this.recombineAt) return false;
+    this.recombineAt = this.turns * RECOMBINE_GROWTH;
+    return true;
   }
 
   /** True when more turns would change nothing that is asked for. */

@@ -6,6 +6,7 @@ import {
   type LayoutJob,
   type LinearSolver,
   proveTwoStage,
+  recombine,
   validateLayout,
 } from '../../../src/shop/layout/index.ts';
 import { cabinetJob } from '../../shop/layout/jobs.ts';
@@ -91,6 +92,9 @@ const cpuSeconds = (): number => {
 };
 
 const TURNS_AT_ONCE = 64;
+/** Seconds of a run that must be left for recombining to begin, and those it may take at a time. */
+const LEAST_FOR_RECOMBINING = 0.2;
+const MOST_FOR_RECOMBINING = 1.5;
 const TURNS_BEFORE_PROOF = 6000;
 
 const solve = (instance: Instance, { seconds, seed, set }: Options, solver: LinearSolver): Outcome => {
@@ -101,7 +105,11 @@ const solve = (instance: Instance, { seconds, seed, set }: Options, solver: Line
   // One size: the turns are quick to a good layout, and the proof can wait. Several: its patterns are the good start.
   if (set === 'cabinet') improver.step(TURNS_BEFORE_PROOF);
   if (job.stages === 2 && set !== 'bins') proveTwoStage(improver, solver);
-  while (!improver.done() && cpuSeconds() - start < seconds) improver.step(TURNS_AT_ONCE);
+  while (!improver.done() && cpuSeconds() - start < seconds) {
+    improver.step(TURNS_AT_ONCE);
+    const left = seconds - (cpuSeconds() - start);
+    if (left > LEAST_FOR_RECOMBINING) recombine(improver, solver, Math.min(left, MOST_FOR_RECOMBINING));
+  }
   const spent = cpuSeconds() - start;
   const layout = improver.best();
   const faults = validateLayout(job, layout);

@@ -1,5 +1,7 @@
+import { Annealing } from './annealing.ts';
 import { CutForest } from './cut-forest.ts';
 import type { CutNode } from './cut-node.ts';
+import { LateAcceptance } from './late-acceptance.ts';
 import { loadSolution } from './load.ts';
 import { Place } from './place.ts';
 import type { Piece, Problem, SheetKind } from './problem.ts';
@@ -7,16 +9,21 @@ import { pieceOrders, recreate, sortByKey } from './recreate.ts';
 import { ruin } from './ruin.ts';
 import { SearchRandom } from './search-random.ts';
 import { SETTINGS, type SearchSettings } from './settings.ts';
+import { SheetPool } from './sheet-pool.ts';
 import { readSolution, rootOf, type Solution } from './solution.ts';
 import { isTidier, type Tidiness, tidinessOf } from './tidiness.ts';
 
 /** Prices differ by more than rounding: a cheaper layout costs less by at least this share. */
-const STRICTLY_LESS = 1 - 2 ** -40;
+export const STRICTLY_LESS = 1 - 2 ** -40;
 const STRICTLY_MORE = 1 + 2 ** -40;
+
+/** Turns between two looks at the sheets for the pool. */
+const POOL_EVERY = 20;
 
 /**
  * Goal-driven ruin and recreate: with the best layout in hand, every turn works under a limit just below its price.
- * What does not fit stays out, and the area left out, then the worth of the rests, decides whether a turn is kept.
+ * What does not fit stays out, and the area left out, then the worth of the rests, decides whether a turn is kept: by
+ * late acceptance at first, by annealing once that stands still.
  * When nothing is left out any more, a cheaper layout is found and the limit falls.
  */
 export class Search {
@@ -28,14 +35,18 @@ export class Search {
   /** Of the best layout, while tidying. */
   private tidiness: Tidiness | null = null;
   private current = 0;
-  private at = 0;
+  private idle = 0;
   private readonly settings: SearchSettings;
   private readonly random: SearchRandom;
   private readonly orders: readonly Float64Array[];
   private readonly orderSum: number;
-  private readonly memory: Float64Array;
+  private readonly late: LateAcceptance;
+  private readonly annealing: Annealing;
   private readonly smallest: number;
+  private readonly area: number;
   private readonly place = new Place();
+  /** Good sheets that came by. */
+  readonly pool: SheetPool;
 
   constructor(
     problem: Problem,
@@ -48,9 +59,13 @@ export class Search {
     this.random = new SearchRandom(seed);
     this.orders = pieceOrders(problem);
     this.orderSum = settings.orders.reduce((sum, share) => sum + share, 0);
-    this.memory = new Float64Array(settings.memory);
+    this.late = new LateAcceptance(settings.memory);
+    const area = problem.pieces.reduce((sum, piece) => sum + piece.area, 0);
+    this.annealing = new Annealing(area / Math.max(1, problem.pieces.length), settings.annealing);
     this.smallest = problem.pieces.reduce((least, { area }) => Math.min(least, area), Number.POSITIVE_INFINITY);
     this.best = readSolution(this.forest);
+    this.area = area;
+    this.pool = new SheetPool(problem.pieces);
   }
 
   /** Fills an empty forest by one greedy run in the numbered order; gives the layout. */
@@ -103,12 +118,15 @@ export class Search {
       if (emptiest === null) break;
       forest.clear(emptiest);
     }
+    this.pool.raise(this.area / this.best.cost);
     this.remember();
   }
 
   private remember(): void {
     this.current = this.measure();
-    this.memory.fill(this.current);
+    this.late.restart(this.current);
+    this.annealing.restart();
+    this.idle = 0;
   }
 
   private foundTidier(): boolean {
@@ -157,6 +175,16 @@ export class Search {
     return this.orders[order] as Float64Array;
   }
 
+  /** Offcuts are tidied by small steps alone: annealing would undo them. */
+  private get anneals(): boolean {
+    return this.tidiness === null && this.idle >= this.settings.patience;
+  }
+
+  private accepts(measured: number): boolean {
+    if (!this.anneals) return this.late.accepts(measured, this.current);
+    return measured <= this.current + this.annealing.slack(this.random);
+  }
+
   /** One turn; true when it found a better layout. */
   turn(): boolean {
     const { forest } = this;
@@ -167,11 +195,12 @@ export class Search {
     recreate(forest, this.limit, this.settings.blink, this.random, this.place);
     const found = forest.leftOutArea <= this.bestLeftOutArea && this.keepIfBetter();
     const measured = this.measure();
-    const before = this.memory[this.at] as number;
-    if (found || measured <= this.current || measured <= before) this.current = measured;
+    if (found || this.accepts(measured)) this.current = measured;
     else forest.undo();
-    if (this.current < before) this.memory[this.at] = this.current;
-    this.at = (this.at + 1) % this.memory.length;
+    this.late.remember(this.current);
+    this.idle++;
+    // Under late acceptance the sheets hardly change.
+    if (this.anneals && this.turns % POOL_EVERY === 0) this.pool.look(forest);
     if (found && this.tidiness === null) this.tighten();
     return found;
   }

@@ -30,12 +30,12 @@ export type SolvedPiece =
       readonly pieces: readonly SolvedPiece[];
     };
 
-const read = (node: CutNode): SolvedPiece => {
+export const readTree = (node: CutNode): SolvedPiece => {
   const { length, width } = node;
   if (node.kind === PART) return { kind: 'part', length, width, piece: node.subject, turned: node.turned };
   if (node.kind === REST) return { kind: 'rest', length, width };
   const pieces: SolvedPiece[] = [];
-  for (let child = node.first; child !== null; child = child.next) pieces.push(read(child));
+  for (let child = node.first; child !== null; child = child.next) pieces.push(readTree(child));
   const only = pieces[0];
   if (pieces.length === 1 && only !== undefined) return only;
   return { kind: node.kind === CROSSCUT ? 'crosscut' : 'rip', length, width, pieces };
@@ -52,7 +52,7 @@ export const readSolution = (forest: CutForest): Solution => {
   const roots = new Set<CutNode>();
   for (const node of forest.places) if (node !== null) roots.add(rootOf(node));
   return {
-    sheets: [...roots].map((root) => ({ kind: root.subject, tree: read(root) })),
+    sheets: [...roots].map((root) => ({ kind: root.subject, tree: readTree(root) })),
     leftOut: [...forest.leftOut].sort((a, b) => a - b),
     cost: forest.cost,
   };

@@ -32,10 +32,10 @@ export const highsSolver = (highs: Highs): LinearSolver => ({
         if (!isOptimal()) return null;
         return { value: model.getObjectiveValue(), duals: model.getSolution().rowDual };
       },
-      solveWhole: (nodes) => {
+      solveWhole: (nodes, seconds = WHOLE_SECONDS) => {
         for (let i = 0; i < columns; i++) model.changeColIntegrality(i, highs.constants.variableType.integer);
         model.zeroAllClocks();
-        model.options.set({ mip_max_nodes: nodes, mip_rel_gap: WHOLE_GAP, time_limit: WHOLE_SECONDS });
+        model.options.set({ mip_max_nodes: nodes, mip_rel_gap: WHOLE_GAP, time_limit: seconds });
         model.run();
         const { colValue } = model.getSolution();
         // Stopped at its node limit, the solver still has the best solution it came upon.

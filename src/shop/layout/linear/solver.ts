@@ -17,8 +17,11 @@ export interface Master {
   readonly addColumn: (cost: number, rows: readonly number[], counts: readonly number[]) => void;
   /** The linear optimum with the price of each row; null when there is none. */
   readonly solve: () => { readonly value: number; readonly duals: Float64Array } | null;
-  /** A good whole-number solution after at most this many nodes; null when none was found. */
-  readonly solveWhole: (nodes: number) => { readonly value: number; readonly counts: Float64Array } | null;
+  /** A good whole-number solution after at most this many nodes and seconds by the solver's clock; null when none was found. */
+  readonly solveWhole: (
+    nodes: number,
+    seconds?: number,
+  ) => { readonly value: number; readonly counts: Float64Array } | null;
   /** The solver's memory is not collected by itself. */
   readonly close: () => void;
 }

@@ -8,6 +8,7 @@ import {
   type Layout,
   type LayoutJob,
   proveTwoStage,
+  recombine,
   type SheetSequence,
   sayLayout,
   trimAll,
@@ -128,8 +129,13 @@ const solved = async (
   const spent = (): number => (performance.now() - began) / MS;
   const improver = createImprover(job, seed);
   improver.step(TURNS);
-  if (job.stages === 2 && !improver.done()) proveTwoStage(improver, highsSolver(await loadHighs()));
-  while (!improver.done() && spent() < seconds) improver.step(TURNS);
+  if (improver.done()) return { layout: improver.best(), seconds: spent() };
+  const solver = highsSolver(await loadHighs());
+  if (job.stages === 2) proveTwoStage(improver, solver);
+  while (!improver.done() && spent() < seconds) {
+    improver.step(TURNS);
+    recombine(improver, solver);
+  }
   return { layout: improver.best(), seconds: spent() };
 };
 

@@ -7,6 +7,7 @@ import type { Design } from '../../../design/index.ts';
 import { createFlow, type Flow } from '../../../flow.ts';
 import { highsProgram, type Inspection, type ProgramSolver } from '../../../inspection/index.ts';
 import type { Answer, Engine, Judgement } from './api.ts';
+import { loadSolver } from './load-solver.ts';
 import { shareUnchanged } from './share.ts';
 
 let flow: Promise<Flow> | null = null;
@@ -19,13 +20,7 @@ const theFlow = (): Promise<Flow> => {
 };
 
 /** HiGHS comes only when an arrangement is asked for. */
-const programSolver = async (): Promise<ProgramSolver> => {
-  const [{ default: loadHighs }, { default: address }] = await Promise.all([
-    import('highs'),
-    import('highs/runtime?url'),
-  ]);
-  return highsProgram(await loadHighs({ locateFile: () => address }));
-};
+const programSolver = async (): Promise<ProgramSolver> => highsProgram(await loadSolver());
 
 const answer = async (
   copy: Design,

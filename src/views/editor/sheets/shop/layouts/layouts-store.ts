@@ -56,7 +56,9 @@ const isBetter = (now: SheetLayouts, before: SheetLayouts): boolean => {
   const kept = ({ boards }: SheetLayouts): number => boards.reduce((sum, { layout }) => sum + layout.keptValue, 0);
   if (now.unplaced !== before.unplaced) return now.unplaced < before.unplaced;
   if (now.price !== before.price) return now.price < before.price;
-  return kept(now) > kept(before);
+  if (kept(now) !== kept(before)) return kept(now) > kept(before);
+  // The same layouts, known to be nearer to the best there can be.
+  return now.boards.some(({ proof }, i) => proof !== before.boards[i]?.proof);
 };
 
 /** Keeps looking for better layouts in a worker until stopped, or until none exist. */
