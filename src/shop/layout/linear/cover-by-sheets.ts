@@ -1,3 +1,4 @@
+import { SETTLED_SHARE } from '../../../base/index.ts';
 import type { Problem } from '../engine/problem.ts';
 import type { PooledSheet } from '../engine/sheet-pool.ts';
 import type { Solution, SolvedPiece, SolvedSheet } from '../engine/solution.ts';
@@ -7,8 +8,6 @@ import { type PieceType, typesOf } from './types-of.ts';
 /** Sheets with which the linear programme begins, and how many it takes in at a time after that. */
 const FIRST_COLUMNS = 3000;
 const MORE_COLUMNS = 1500;
-/** Below this a sheet does not lower the linear optimum. */
-const NEGATIVE = -1e-7;
 /** Rounds of taking in: the linear optimum hardly falls after that. */
 const MOST_ROUNDS = 40;
 /** Sheets from which whole numbers are chosen, and nodes of that search. */
@@ -42,6 +41,7 @@ const addTo = (master: Master, { price, rows, counts }: Column): void => master.
 const linearOptimum = (
   master: Master,
   columns: readonly Column[],
+  noise: number,
 ): { readonly value: number; readonly duals: Float64Array } | null => {
   const waiting = new Set(columns.slice(FIRST_COLUMNS));
   for (const column of columns.slice(0, FIRST_COLUMNS)) addTo(master, column);
@@ -50,7 +50,7 @@ const linearOptimum = (
     const { duals } = optimum;
     const asked = [...waiting]
       .map((column) => ({ column, cost: reducedCost(column, duals) }))
-      .filter(({ cost }) => cost < NEGATIVE)
+      .filter(({ cost }) => cost < -noise)
       .sort((a, b) => a.cost - b.cost)
       .slice(0, MORE_COLUMNS);
     if (asked.length === 0) break;
@@ -134,16 +134,18 @@ export const coverBySheets = (
     .sort((a, b) => b.sheet.yield - a.sheet.yield);
   if (columns.length === 0) return null;
 
+  // What the solver leaves open of a price.
+  const noise = SETTLED_SHARE * Math.max(...problem.sheets.map((sheet) => sheet.price));
   const master = solver.open(rows);
-  const optimum = linearOptimum(master, columns);
+  const optimum = linearOptimum(master, columns, noise);
   master.close();
   if (optimum === null) return null;
   const room = price - optimum.value;
-  if (room < NEGATIVE) return null;
+  if (room < -noise) return null;
   // A sheet that costs more than this over what it is worth is in no layout of that price.
   const useful = columns
     .map((column) => ({ column, cost: reducedCost(column, optimum.duals) }))
-    .filter(({ cost }) => cost <= room - NEGATIVE)
+    .filter(({ cost }) => cost <= room + noise)
     .sort((a, b) => a.cost - b.cost || b.column.sheet.yield - a.column.sheet.yield)
     .slice(0, MOST_WHOLE_COLUMNS)
     .map(({ column }) => column);
