@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Body } from '../../src/fitout/index.ts';
-import { tabletReach } from '../../src/views/editor/fittings/tablet-reach.ts';
+import { armReach } from '../../src/views/arm-reach.ts';
 import { carcass, fitted, panelOf, solved } from './designs.ts';
 import { bodyBox } from './measures.ts';
 
@@ -46,7 +46,11 @@ describe('a tablet mount', () => {
     expect(turn.motion.axis).toEqual([0, 0, 1]);
     expect(turn.carriedBy).toBe(swing.id);
     // √(420² + 61.5²)
-    expect(tabletReach(fitOut, 'opening-1')).toBeCloseTo(424.479, 3);
+    const reach = armReach(fitOut, 'opening-1');
+    expect(reach?.radiusMm).toBeCloseTo(424.479, 3);
+    // At the height of the screen, half way up 17.7 to 682.3.
+    expect(reach?.centre[2]).toBeCloseTo(350, 9);
+    expect(armReach(fitOut, 'opening-9')).toBeNull();
   });
 
   it('mirrors to the right side', () => {

@@ -9,6 +9,8 @@ interface Scene {
   readonly size: readonly [width: number, height: number, depth: number];
   readonly change?: Plain;
   readonly gear?: readonly (readonly [kind: string, place: Plain])[];
+  /** Steps further off than usual at work, for what comes out far. */
+  readonly farther?: number;
 }
 
 /** Every carcass is shown about this height, where the eye of the bay looks. */
@@ -23,10 +25,18 @@ const SCENES: { readonly [Kind in FittingKind]: Scene } = {
     change: { pull: 'pull-flush-small' },
     gear: [['gas-meter-case', { opening: INSIDE, at: [10, 50, 0] }]],
   },
-  'slide-out': { size: [560, 420, 760], gear: [['medical-bag', { opening: INSIDE, at: [10, 60, 0] }]] },
+  'slide-out': {
+    size: [560, 560, 700],
+    change: { second: { upMm: 220, inside: { id: 'opening-3', content: { kind: 'empty' } } } },
+    gear: [
+      ['gas-meter-case', { opening: INSIDE, at: [10, 60, 0] }],
+      ['burn-kit', { opening: 'opening-3', at: [20, 60, 0] }],
+    ],
+    farther: 4,
+  },
   'open-storage': {
     size: [520, 640, 420],
-    change: { shelvesUpMm: [300] },
+    change: { shelvesUpMm: [300], shelves: 'adjustable', mat: 'mat-rubber-3', drain: 'drain-flush-25' },
     gear: [
       ['jump-pack', { at: [15, 10, 0], turnDeg: 90 }],
       ['rope-hardware', { at: [15, 10, 0], level: 1 }],
@@ -42,7 +52,11 @@ const SCENES: { readonly [Kind in FittingKind]: Scene } = {
     change: { hung: 'right' },
     gear: [['burn-kit', { opening: INSIDE, at: [30, 20, 0], turnDeg: 90 }]],
   },
-  board: { size: [560, 400, 300], change: { hinge: 'right', stopsDeg: [90, 110], worklight: 'light-puck' } },
+  board: {
+    size: [560, 400, 300],
+    change: { hinge: 'right', stopsDeg: [90, 110], worklight: 'light-puck' },
+    farther: 4,
+  },
   'extinguisher-cradle': { size: [320, 640, 400], gear: [['extinguisher-powder-10', { at: [0, 0, 0] }]] },
   'cylinder-clamp': { size: [320, 680, 340], gear: [['cylinder-spare-9', { at: [0, 0, 0] }]] },
   'tool-clamp': {
@@ -51,7 +65,11 @@ const SCENES: { readonly [Kind in FittingKind]: Scene } = {
     gear: [['pry-bar-24', { at: [0, 0, 0], turnDeg: 90 }]],
   },
   'pass-through': { size: [520, 480, 420], gear: [['pry-bar-24', { at: [60, 40, 0], turnDeg: 90 }]] },
-  'charger-bay': { size: [420, 360, 340], gear: [['radio-portable', { at: [110, 120, 0] }]] },
+  'charger-bay': {
+    size: [420, 360, 340],
+    change: { fan: { id: 'device-fan', device: 'fan-bay-80' } },
+    gear: [['radio-portable', { at: [110, 120, 0] }]],
+  },
   valuables: { size: [460, 220, 480], gear: [['document-safe', { opening: INSIDE, at: [10, 50, 0] }]] },
   'map-slot': { size: [360, 420, 380], gear: [['plan-binders', { level: 1, at: [4, 4, 0], stance: 'on-side' }]] },
   'tablet-mount': { size: [480, 360, 360] },
@@ -91,5 +109,8 @@ export const sceneOf = (kind: FittingKind, atWork: boolean): Design => {
   });
   return designOf([box], { title: kind, gear: atWork ? gearOf(scene) : [] });
 };
+
+/** Steps further off than usual for the picture at work. */
+export const fartherOff = (kind: FittingKind): number => SCENES[kind].farther ?? 0;
 
 export const PICTURED = FITTING_KINDS;

@@ -3,7 +3,7 @@ import { mkdirSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import type { FittingKind } from '../../src/design/index.ts';
 import { openApp, openStand } from '../browser/harness.ts';
-import { PICTURED, sceneOf } from './scenes.ts';
+import { fartherOff, PICTURED, sceneOf } from './scenes.ts';
 
 const FOLDER = new URL('../../docs/pictures/fittings/', import.meta.url);
 const WINDOW = { width: 1024, height: 768 };
@@ -38,12 +38,12 @@ const walk = async (page: Page): Promise<void> => {
 };
 
 /** Opens whatever moves, a few steps further off so that it is all in the picture. */
-const openAll = async (page: Page): Promise<void> => {
+const openAll = async (page: Page, farther: number): Promise<void> => {
   const handles = await page.locator('[role="slider"][aria-label$=", opens"]').all();
   for (const handle of handles) await handle.press('Enter').catch(() => undefined);
   const bay = bayOf(page);
   await bay.focus();
-  for (let i = 0; i < FARTHER && handles.length > 0; i++) await bay.press('-');
+  for (let i = 0; i < FARTHER + farther && handles.length > 0; i++) await bay.press('-');
 };
 
 const take = async (page: Page, kind: FittingKind, atWork: boolean): Promise<void> => {
@@ -51,7 +51,7 @@ const take = async (page: Page, kind: FittingKind, atWork: boolean): Promise<voi
   await page.locator('[role="application"] canvas').waitFor();
   await page.waitForTimeout(SETTLE_MS);
   await walk(page);
-  if (atWork) await openAll(page);
+  if (atWork) await openAll(page, fartherOff(kind));
   await page.waitForTimeout(SETTLE_MS);
   const box = await bayOf(page).boundingBox();
   if (!box) throw new Error('no bay');

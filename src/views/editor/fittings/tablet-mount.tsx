@@ -1,14 +1,14 @@
 import type { TabletMount } from '../../../design/index.ts';
+import { armReach } from '../../arm-reach.ts';
 import { ChoiceField, Length, NumberField } from '../parts/index.ts';
 import { useBench } from '../state/bench.ts';
-import { useEditor } from '../state/use-editor.ts';
+import { useEditorParts } from '../state/use-editor.ts';
 import { useUnits } from '../state/use-units.ts';
 import { HardwareField } from './catalog-fields.tsx';
 import { deviceChoices } from './choices.ts';
 import type { FittingView } from './fitting-view.ts';
 import styles from './fittings.module.css';
 import { KIND_WORDS } from './kind-words.ts';
-import { tabletReach } from './tablet-reach.ts';
 import { useChangeFitting } from './use-change-fitting.ts';
 
 const SIDES = [
@@ -18,14 +18,23 @@ const SIDES = [
 
 const Reach = ({ opening }: { readonly opening: string }) => {
   const units = useUnits();
-  const reach = useEditor((editor) => tabletReach(editor.fitOut, opening));
+  const { fitOut, floorMm } = useEditorParts((editor) => ({
+    fitOut: editor.fitOut,
+    floorMm: editor.history.design.vehicle.floorAboveGroundMm,
+  }));
+  const reach = armReach(fitOut, opening);
   if (reach === null) return null;
   return (
     <dl className={styles.result}>
       <div>
         <dt>Reaches</dt>
         <dd>
-          <Length mm={reach} units={units} unit /> round its line at the face
+          <Length mm={reach.radiusMm} units={units} unit /> round its line at the face: the sphere in the bay
+          {floorMm === null ? null : (
+            <>
+              , its middle <Length mm={reach.centre[2] + floorMm} units={units} unit /> above ground
+            </>
+          )}
         </dd>
       </div>
     </dl>

@@ -12,6 +12,7 @@ import {
   type Triangulate,
 } from '../../../../shop/index.ts';
 import { frontOf } from './front.ts';
+import { reachSphere } from './reach-sphere.ts';
 
 type Panel = FitOut['panels'][number];
 type Body = FitOut['bodies'][number];
@@ -86,7 +87,7 @@ const sameDevice = (fitOut: FitOut, body: Body, id: string): boolean =>
 /**
  * What lights up for an id: a part by its own name, an opening by its front or its room, a carcass by its outside,
  * gear, devices and obstacles by their bodies. An id of the design and the id of a part of it light the same things.
- * With `plugRooms`, a device also shows the room that its plug needs.
+ * With `plugRooms`, a device also shows the room that its plug needs, and a screen on an arm how far it reaches.
  */
 export const litLines = (
   fitOut: FitOut,
@@ -94,7 +95,8 @@ export const litLines = (
   id: string,
   plugRooms = false,
 ): readonly LitLines[] => {
-  const room = [...carcassLines(fitOut, id), ...openingLines(fitOut, id)];
+  const sphere = plugRooms ? reachSphere(fitOut, id) : [];
+  const room = [...carcassLines(fitOut, id), ...openingLines(fitOut, id), ...sphere];
   if (room.length > 0) return room;
   const panel = fitOut.panels.find((candidate) => candidate.id === id);
   if (panel) return [panelLines(panel)];
