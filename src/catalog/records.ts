@@ -95,6 +95,7 @@ export const HARDWARE_KINDS = [
   'electrical',
   'vent',
   'arm',
+  'ratchet',
   'trim',
   'clip',
   'support',
@@ -121,6 +122,8 @@ export const hardwareSchema = z.strictObject({
   holdsMm: z.tuple([positive, positive]).optional(),
   /** Drains: the hole that one piece is let into. */
   holeMm: positive.optional(),
+  /** Ratchets: the angle between two places that one holds, in degrees. */
+  stepDeg: positive.optional(),
   /** Vents: free area of one piece. */
   freeMm2: positive.optional(),
   /** Cable: copper area of one conductor. */

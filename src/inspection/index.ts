@@ -21,6 +21,7 @@ export type { CarriedCarcass, CarriedMount, CarryIn, CarryPath, CarryPose } from
 export { carryPoseOf } from './carry/plan-out.ts';
 export { findWaysOut } from './find-ways-out.ts';
 export * from './finding.ts';
+export { gasSpringFigures, type SpringFigures } from './gas-spring-figures.ts';
 export { inspect, openStops, releaseHolds } from './inspect.ts';
 export type { InspectionInput } from './job.ts';
 export { axleLoads, CASE_IDS, type CaseId, staticStability, type WeighIn } from './loads/index.ts';

@@ -69,6 +69,23 @@ describe('a command board', () => {
     expect(one({ magneticFace: false }).masses.some(({ id }) => id.endsWith('steel-face'))).toBe(false);
   });
 
+  it('is held at its stops by a ratchet at its hinge, and names a stop between two that it holds', () => {
+    const held = one({ stopsDeg: [90, 120, 180], ratchet: 'ratchet-arm-15' });
+    expect(held.problems).toEqual([]);
+    const piece = held.hardware.find(({ id }) => id === 'opening-1/ratchet');
+    // At the hinge line on the left, on the carcass.
+    expect(piece).toMatchObject({ item: 'ratchet-arm-15', quantity: 1, mover: null });
+    expect(piece?.at?.[0]).toBeCloseTo(19.7, 9);
+    const mass = (fitOut: typeof held): number => fitOut.masses.reduce((sum, { massKg }) => sum + massKg, 0);
+    expect(mass(held) - mass(one({ stopsDeg: [90, 120, 180] }))).toBeCloseTo(0.38, 9);
+    // 100 lies between 90 and 105.
+    expect(one({ stopsDeg: [90, 100], ratchet: 'ratchet-arm-15' }).problems).toMatchObject([
+      { code: 'bad-joint', because: ['stop at 100°', 'Ratchet arm for a board, holds every 15°, not there'] },
+    ]);
+    expect(one({ stopsDeg: [90, 100], ratchet: 'ratchet-arm-10' }).problems).toEqual([]);
+    expect(one({ ratchet: 'nothing-such' }).problems).toMatchObject([{ code: 'unknown-hardware' }]);
+  });
+
   it('flips up about its upper edge, the tray where it is low then, with a spring on each side', () => {
     const fitOut = one({ way: 'top-flip', stopsDeg: [110], springs: 'gas-spring-130', markerTray: 'tray-lip-25' });
     expect(fitOut.problems).toEqual([]);

@@ -117,7 +117,10 @@ const board = (fc: Fc, inside: Any<Plain>): Any<Plain> =>
     widthMm: fc.constantFrom(null, null, 250, 400),
     heightMm: fc.constantFrom(null, null, 200, 300),
     material: fc.constantFrom('birch-ply-12', 'hdpe-10', 'composite-6'),
-    stopsDeg: fc.uniqueArray(fc.integer({ min: 20, max: 180 }), { minLength: 1, maxLength: 4 }),
+    stopsDeg: fc
+      .uniqueArray(fc.integer({ min: 2, max: 12 }), { minLength: 1, maxLength: 4 })
+      .map((steps) => steps.map((step) => step * 15)),
+    ratchet: fc.constantFrom(null, 'ratchet-arm-15'),
     magneticFace: fc.boolean(),
     markerTray: oneOrNone(fc, hardwareOf('lip')),
     worklight: fc.constantFrom(null, 'light-puck', 'light-strip-500'),

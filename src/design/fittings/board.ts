@@ -16,6 +16,8 @@ const shape = {
   material: catalogIdSchema,
   /** Angles from stowed that it holds, in degrees; the largest is its whole travel. */
   stopsDeg: z.array(z.number().min(1).max(180)).min(1).max(12),
+  /** What holds it at its stops, at the hinge; null where nothing but the latch does. */
+  ratchet: catalogIdSchema.nullable().default(null),
   /** A thin steel sheet on the working face. */
   magneticFace: z.boolean().default(true),
   markerTray: catalogIdSchema.nullable().default(null),
@@ -45,6 +47,7 @@ export const freshBoard: FreshFitting<CommandBoard> = (newId) => ({
   heightMm: null,
   material: 'birch-ply-12',
   stopsDeg: [90, 120, 150, 180],
+  ratchet: 'ratchet-arm-15',
   magneticFace: true,
   markerTray: 'tray-lip-25',
   worklight: null,

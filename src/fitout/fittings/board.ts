@@ -1,9 +1,10 @@
 import { type Box, boxSize, ROUNDING_MM, type Vec3 } from '../../base/index.ts';
 import type { Opening } from '../../design/index.ts';
-import { ACROSS, DEEP, UP } from '../axes.ts';
+import { ACROSS, DEEP, UP, withAxis } from '../axes.ts';
 import type { CarcassContext } from '../context.ts';
+import { hardwareOf, pieceOf } from '../hardware.ts';
 import type { FitProblem, PartId } from '../parts.ts';
-import { mmWords, rulesFight } from '../problem.ts';
+import { badJoint, mmWords, rulesFight } from '../problem.ts';
 import type { SlideOption } from '../slide-choice.ts';
 import { type FittingParts, NO_PARTS, type Room, together } from '../solved.ts';
 import { PIECES } from '../standard-pieces.ts';
@@ -22,7 +23,7 @@ import {
 } from './board-make.ts';
 import { gasSprings } from './gas-springs.ts';
 import { hingeParts, hingeWall } from './hinges.ts';
-import { edgePieces, hungLow, type Leaf, leafBoard, overLeaf, turningOut } from './leaf.ts';
+import { edgePieces, hungAt, hungLow, type Leaf, leafBoard, overLeaf, turningOut } from './leaf.ts';
 import { roomBehind } from './room-behind.ts';
 import type { FittingSolver } from './solver.ts';
 
@@ -102,6 +103,38 @@ const restsOf = (fitting: CommandBoard) => [
   ...[...new Set(fitting.stopsDeg)].sort((a, b) => a - b).map((deg) => ({ name: `${deg}°`, deg })),
 ];
 
+/** How far from a place that a ratchet holds a stop may lie and still be held there. */
+const HELD_DEG = 0.5;
+
+/** What holds the board at its stops, at its hinge line; a stop between two places that it holds is a problem. */
+const ratchetParts = (fitting: CommandBoard, leaf: Leaf, context: CarcassContext): FittingParts => {
+  const { id } = leaf.room.opening;
+  const { record } = hardwareOf(context, fitting.ratchet, id);
+  const at = withAxis(leaf.box.min, overLeaf(leaf.hung), hungAt(leaf));
+  const step = record?.stepDeg;
+  const between =
+    step === undefined
+      ? []
+      : fitting.stopsDeg.filter((deg) => Math.abs(deg - Math.round(deg / step) * step) > HELD_DEG);
+  return together([
+    fitting.ratchet === null
+      ? NO_PARTS
+      : pieceOf(context, {
+          id: `${id}/ratchet`,
+          origin: id,
+          item: fitting.ratchet,
+          quantity: 1,
+          at,
+          mover: leaf.carrier,
+        }),
+    {
+      problems: between.map((deg) =>
+        badJoint(id, [`stop at ${deg}°`, `${record?.name ?? fitting.ratchet}, not there`]),
+      ),
+    },
+  ]);
+};
+
 const nameOf = (opening: Opening, context: CarcassContext): string =>
   opening.name === '' ? `${context.carcass.name} board`.trim() : opening.name;
 
@@ -139,6 +172,7 @@ const solveBoard = (fitting: CommandBoard, room: Room, context: CarcassContext):
     hingeParts(context, leaf, PIECES.boardHinge, job ? carriageWall(job, context) : hingeWall(leaf)),
     edgePieces(context, leaf, latchOf(fitting)),
     boardFace(fitting, leaf, make, context),
+    ratchetParts(fitting, leaf, context),
     fitting.springs !== null && make.wantsSprings ? gasSprings(context, leaf, fitting.springs, make.springs) : NO_PARTS,
   ]);
 };

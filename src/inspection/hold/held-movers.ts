@@ -104,7 +104,8 @@ export const ratedAt = (
 export const thrownAlong = (job: Job, direction: Vec3): Thrown | null =>
   thrownBy(job.design.holdTo, job.rules).find(({ way }) => way === wayOf(direction)) ?? null;
 
-export const forceOf = (job: Job, kg: number, g: number): number => kg * g * job.rules.value('standard-gravity');
+export const forceOf = ({ rules }: Pick<Job, 'rules'>, kg: number, g: number): number =>
+  kg * g * rules.value('standard-gravity');
 
 /** The axes of the vehicle square to a direction, for faces that stand square in it. */
 const acrossIt = (direction: Vec3): readonly (0 | 1 | 2)[] =>

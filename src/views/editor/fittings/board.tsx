@@ -1,6 +1,10 @@
+import { useMemo } from 'react';
+import { houseRules } from '../../../catalog/index.ts';
 import type { CommandBoard } from '../../../design/index.ts';
-import { CheckField, ChoiceField, LengthField, TextField } from '../parts/index.ts';
+import { gasSpringFigures } from '../../../inspection/index.ts';
+import { CheckField, ChoiceField, LengthField, quantityText, TextField } from '../parts/index.ts';
 import { useBench } from '../state/bench.ts';
+import { useEditorParts } from '../state/use-editor.ts';
 import { useUnits } from '../state/use-units.ts';
 import { readStops } from './board-stops.ts';
 import { HardwareField, MaterialField } from './catalog-fields.tsx';
@@ -87,6 +91,13 @@ const MotionFields: FittingView<CommandBoard>['Form'] = ({ opening, fitting }) =
           if (stopsDeg) change('change the stops', { stopsDeg });
         }}
       />
+      <HardwareField
+        label="Held at its stops by"
+        value={fitting.ratchet}
+        kinds={['ratchet']}
+        none="nothing"
+        onChange={(ratchet) => change('change what holds the stops', { ratchet })}
+      />
       {fitting.way === 'slide-and-turn' ? (
         <SlideField
           opening={opening}
@@ -99,44 +110,69 @@ const MotionFields: FittingView<CommandBoard>['Form'] = ({ opening, fitting }) =
   );
 };
 
+/** What the springs of a board do on the coldest and on the hottest day. */
+const SpringWords = ({ opening }: { readonly opening: string }) => {
+  const { design, fitOut } = useEditorParts((editor) => ({ design: editor.history.design, fitOut: editor.fitOut }));
+  const { catalog } = useBench();
+  const rules = useMemo(() => houseRules(catalog, design.houseRules), [catalog, design.houseRules]);
+  const figures = gasSpringFigures({ design, space: null, fitout: fitOut, catalog, rules }).find(
+    ({ held }) => held.mover.origin === opening,
+  );
+  if (!figures) return null;
+  const day = (id: string): string => `${rules.value(id)} °C`;
+  const spare = Math.round(Math.abs(figures.holdsOpen) / 100) / 10;
+  const holds =
+    figures.holdsOpen >= 0 ? `hold it open with ${spare} N·m to spare` : `let it fall for want of ${spare} N·m`;
+  return (
+    <p>
+      {quantityText(figures.held.kg, 'kg', design.units)} on its springs: at {day('gas-spring-cold')} they {holds}; at{' '}
+      {day('gas-spring-hot')} a hand closes it with {Math.round(figures.handN)} N, of{' '}
+      {rules.value('gas-spring-close-force')} N at most. Never the only prop of a heavy board.
+    </p>
+  );
+};
+
 const Form: FittingView<CommandBoard>['Form'] = ({ opening, fitting }) => {
   const change = useChangeFitting<CommandBoard>(opening);
   const units = useUnits();
   return (
-    <div className={styles.fields}>
-      <MotionFields opening={opening} fitting={fitting} />
-      <LengthField
-        label="Width"
-        valueMm={fitting.widthMm}
-        units={units}
-        min={1}
-        hint={fitting.widthMm === null ? 'As wide as the opening.' : undefined}
-        onCommit={(widthMm) => change('change the width', { widthMm })}
-        onClear={() => change('change the width', { widthMm: null })}
-      />
-      <LengthField
-        label="Height"
-        valueMm={fitting.heightMm}
-        units={units}
-        min={1}
-        hint={fitting.heightMm === null ? 'As high as the opening.' : undefined}
-        onCommit={(heightMm) => change('change the height', { heightMm })}
-        onClear={() => change('change the height', { heightMm: null })}
-      />
-      <MaterialField
-        label="Sheet"
-        value={fitting.material}
-        onChange={(material) => change('change the board material', { material })}
-      />
-      <FaceFields opening={opening} fitting={fitting} />
-      <HardwareField
-        label="Hold stowed"
-        value={fitting.latch}
-        kinds={['latch']}
-        none="nothing"
-        onChange={(latch) => change('change the latch', { latch })}
-      />
-    </div>
+    <>
+      <div className={styles.fields}>
+        <MotionFields opening={opening} fitting={fitting} />
+        <LengthField
+          label="Width"
+          valueMm={fitting.widthMm}
+          units={units}
+          min={1}
+          hint={fitting.widthMm === null ? 'As wide as the opening.' : undefined}
+          onCommit={(widthMm) => change('change the width', { widthMm })}
+          onClear={() => change('change the width', { widthMm: null })}
+        />
+        <LengthField
+          label="Height"
+          valueMm={fitting.heightMm}
+          units={units}
+          min={1}
+          hint={fitting.heightMm === null ? 'As high as the opening.' : undefined}
+          onCommit={(heightMm) => change('change the height', { heightMm })}
+          onClear={() => change('change the height', { heightMm: null })}
+        />
+        <MaterialField
+          label="Sheet"
+          value={fitting.material}
+          onChange={(material) => change('change the board material', { material })}
+        />
+        <FaceFields opening={opening} fitting={fitting} />
+        <HardwareField
+          label="Hold stowed"
+          value={fitting.latch}
+          kinds={['latch']}
+          none="nothing"
+          onChange={(latch) => change('change the latch', { latch })}
+        />
+      </div>
+      {fitting.springs === null ? null : <SpringWords opening={opening} />}
+    </>
   );
 };
 
