@@ -83,6 +83,7 @@ export const HARDWARE_KINDS = [
   'insert',
   'plate',
   'bracket',
+  'brace',
   'net',
   'strap',
   'pull',

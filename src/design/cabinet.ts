@@ -12,7 +12,7 @@ import {
   notNegativeMmSchema,
   sizeMmSchema,
 } from './parts.ts';
-import { chamfersSchema, chasesSchema, standSchema, wheelhousesSchema } from './structure.ts';
+import { type Brace, bracesSchema, chamfersSchema, chasesSchema, standSchema, wheelhousesSchema } from './structure.ts';
 
 /** How big a part of a divided opening is: a stated size, a share of what is left, or as big as its content needs. */
 const sizeRuleSchema = z.discriminatedUnion('rule', [
@@ -122,7 +122,9 @@ const carcassSchema = z.strictObject({
 export type Carcass = DeepReadonly<Omit<z.infer<typeof carcassSchema>, 'opening'>> & { readonly opening: Opening };
 export type Joints = Carcass['joints'];
 
-export const cabinetSchema = z.strictObject({ carcasses: z.array(carcassSchema).max(60) });
+export const cabinetSchema = z.strictObject({ carcasses: z.array(carcassSchema).max(60), braces: bracesSchema });
 export interface Cabinet {
   readonly carcasses: readonly Carcass[];
+  /** Bars between carcasses. */
+  readonly braces: readonly Brace[];
 }

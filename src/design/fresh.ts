@@ -20,6 +20,6 @@ export const emptyDesign = (title: string, units: Design['units']): Design =>
       seats: [],
     },
     survey: { stations: [], obstacles: [], closures: [], zones: [] },
-    cabinet: { carcasses: [] },
+    cabinet: { carcasses: [], braces: [] },
     gear: [],
   }) as Design;

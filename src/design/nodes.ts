@@ -75,6 +75,7 @@ export const NODE_KINDS = [
   'chamfer',
   'chase',
   'wheelhouse',
+  'brace',
   'opening',
   'device',
   'gear',
@@ -140,6 +141,7 @@ export const designNodes = (design: Design): readonly DesignNode[] => {
     list('wheelhouse', [...path, 'wheelhouses'], carcass.wheelhouses);
     openingNodes(carcass.opening, [...path, 'opening'], nodes);
   });
+  list('brace', ['cabinet', 'braces'], design.cabinet.braces);
   list('gear', ['gear'], design.gear);
   list('mount', ['mounts'], design.mounts);
   list('question', ['questions'], design.questions);

@@ -43,6 +43,10 @@ export const referenceProblems = (design: Design): readonly Problem[] => {
         need(place.carcass, 'carcass', ['cabinet', 'carcasses', i, 'place', axis, 'carcass']);
     }
   });
+  design.cabinet.braces.forEach((brace, i) => {
+    for (const end of ['from', 'to'] as const)
+      need(brace[end].carcass, 'carcass', ['cabinet', 'braces', i, end, 'carcass']);
+  });
   design.gear.forEach((gear, i) => {
     if (gear.place) need(gear.place.opening, 'opening', ['gear', i, 'place', 'opening']);
   });

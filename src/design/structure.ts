@@ -5,6 +5,7 @@ import {
   nameSchema,
   nodeIdSchema,
   notNegativeMmSchema,
+  pointSchema,
   sizeMmSchema,
 } from './parts.ts';
 
@@ -91,6 +92,25 @@ const wheelhouseSchema = z.strictObject({
 });
 export type Wheelhouse = DeepReadonly<z.infer<typeof wheelhouseSchema>>;
 export const wheelhousesSchema = z.array(wheelhouseSchema).max(4).default([]);
+
+export const BRACE_FACES = ['top', 'rear', 'front', 'left', 'right'] as const;
+
+/** Where a brace is bolted to a carcass: from the low corner of its box on the vehicle's axes. */
+const braceEndSchema = z.strictObject({ carcass: nodeIdSchema, at: pointSchema });
+
+/** A bar bolted flat to the outside of two carcasses, so that neither racks or leans on its own. */
+const braceSchema = z.strictObject({
+  id: nodeIdSchema,
+  name: nameSchema.default(''),
+  /** Bar stock by the metre. */
+  item: catalogIdSchema,
+  /** The faces of both carcasses that it lies on, as the vehicle has them; they must be flush. */
+  lies: z.enum(BRACE_FACES).default('top'),
+  from: braceEndSchema,
+  to: braceEndSchema,
+});
+export type Brace = DeepReadonly<z.infer<typeof braceSchema>>;
+export const bracesSchema = z.array(braceSchema).max(60).default([]);
 
 /** What the carcass stands on; its height is part of the carcass's outside height. */
 export const standSchema = z

@@ -1,6 +1,7 @@
 import { groupBy, ORIGIN, type Vec3 } from '../base/index.ts';
 import type { Catalog, HouseRules } from '../catalog/index.ts';
 import { type Carcass, type Design, type Gear, type NodeId, openingsFrom } from '../design/index.ts';
+import { solveBraces } from './braces.ts';
 import { type MountParts, solveMounts } from './mounts.ts';
 import type { FitOut, FitProblem } from './parts.ts';
 import { placesOf } from './places.ts';
@@ -105,14 +106,21 @@ export const createFitOutSolver = (catalog: Catalog): FitOutSolver => {
         parts: solveMounts(design.mounts, { catalog, rules, lows: places.lows }),
       };
     const mounts = lastMounts.parts;
+    const braces = solveBraces(design.cabinet.braces, { catalog, rules, carcasses, lows: places.lows });
     const all = joined(parts);
     return {
       ...all,
-      bodies: [...all.bodies, ...mounts.bodies],
-      masses: [...all.masses, ...mounts.masses],
-      hardware: [...all.hardware, ...mounts.hardware],
+      bodies: [...all.bodies, ...braces.bodies, ...mounts.bodies],
+      masses: [...all.masses, ...braces.masses, ...mounts.masses],
+      hardware: [...all.hardware, ...braces.hardware, ...mounts.hardware],
       devices: [...all.devices, ...mounts.devices],
-      problems: [...places.problems, ...parts.flatMap(({ problems }) => problems), ...stray, ...mounts.problems],
+      problems: [
+        ...places.problems,
+        ...parts.flatMap(({ problems }) => problems),
+        ...stray,
+        ...braces.problems,
+        ...mounts.problems,
+      ],
     };
   };
 };

@@ -121,6 +121,7 @@ export const nameOfPart = (design: Design, fitout: FitOut | null): ((id: string)
     ...listed(survey.obstacles),
     ...listed(survey.closures),
     ...listed(survey.zones),
+    ...listed(design.cabinet.braces),
     ...listed(design.mounts),
     ...anchorNames(design),
     ...listed(design.gear),

@@ -23,6 +23,7 @@ const two = (): Design =>
 const widened = (design: Design, index: number, by: number): Design => ({
   ...design,
   cabinet: {
+    ...design.cabinet,
     carcasses: design.cabinet.carcasses.map((each, i) =>
       i === index ? { ...each, size: { ...each.size, width: each.size.width + by } } : each,
     ),

@@ -174,6 +174,7 @@ describe('nameOfPart', () => {
   const design: Design = {
     ...emptyDesign('x', 'in'),
     cabinet: {
+      braces: [],
       carcasses: [
         {
           id: node('carcass-1'),

@@ -46,7 +46,7 @@ export const changeCarcass = (design: Design, id: NodeId, change: Partial<Omit<C
 };
 
 /**
- * Takes a carcass out, and what was mounted on its outside. Its gear goes back to the list; carcasses that stood beside
+ * Takes a carcass out, with the braces at it and what was mounted on its outside. Its gear goes back to the list; carcasses that stood beside
  * it stay at the sill or the floor.
  */
 export const removeCarcass = (design: Design, id: NodeId): Design => {
@@ -58,11 +58,14 @@ export const removeCarcass = (design: Design, id: NodeId): Design => {
     return { x: loose(place.x), y: loose(place.y), z: loose(place.z) };
   };
   const kept = design.cabinet.carcasses.filter((other) => other.id !== id);
+  const left = withCarcasses(
+    design,
+    kept.map((other) => ({ ...other, place: freed(other.place) })),
+  );
+  const braces = left.cabinet.braces.filter(({ from, to }) => from.carcass !== id && to.carcass !== id);
   return {
-    ...withCarcasses(
-      design,
-      kept.map((other) => ({ ...other, place: freed(other.place) })),
-    ),
+    ...left,
+    cabinet: { ...left.cabinet, braces },
     gear: design.gear.map((gear) => (gear.place && openings.has(gear.place.opening) ? { ...gear, place: null } : gear)),
     mounts: design.mounts.filter((mount) => mount.on !== id),
   };

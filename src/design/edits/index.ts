@@ -1,3 +1,4 @@
+export * from './braces.ts';
 export * from './carcasses.ts';
 export * from './document.ts';
 export * from './gear.ts';

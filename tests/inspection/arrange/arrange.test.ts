@@ -131,6 +131,7 @@ describe('two bays', () => {
     const aside: Design = {
       ...design,
       cabinet: {
+        braces: [],
         carcasses: [
           {
             ...carcass,

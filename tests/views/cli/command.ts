@@ -60,12 +60,12 @@ export const outOfTheVehicle = (): string => {
     place: { ...carcass.place, x: { rule: 'at' as const, mm: -3000 } },
     opening: { ...carcass.opening, content: { kind: 'empty' as const } },
   }));
-  return printDesign({ ...design, cabinet: { carcasses }, gear: [], mounts: [] });
+  return printDesign({ ...design, cabinet: { ...design.cabinet, carcasses }, gear: [], mounts: [] });
 };
 
 /** A demo job without cabinet and gear: nothing can hit anything. */
 export const bareVehicle = (): string =>
-  printDesign({ ...demo('quillmoor'), cabinet: { carcasses: [] }, gear: [], mounts: [] });
+  printDesign({ ...demo('quillmoor'), cabinet: { carcasses: [], braces: [] }, gear: [], mounts: [] });
 
 /** A folder of its own for one test file; `sweep` takes it away. */
 export const scratch = (): { readonly at: (...path: string[]) => string; readonly sweep: () => void } => {

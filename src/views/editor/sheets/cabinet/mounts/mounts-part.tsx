@@ -60,7 +60,7 @@ export const MountsPart = () => {
   // Set against its closure in the same step that adds it; it is solved alone for that.
   const placed = (now: Design, device: string): Omit<Mount, 'id'> => {
     const fresh = freshMount(now, device);
-    const alone = addMount({ ...now, cabinet: { carcasses: [] }, mounts: [] }, fresh);
+    const alone = addMount({ ...now, cabinet: { carcasses: [], braces: [] }, mounts: [] }, fresh);
     const fitOut = solveFitOut(alone.design, catalog, rules);
     const at = space && setAgainst(alone.design, alone.id, fitOut, space);
     return at ? { ...fresh, at } : fresh;

@@ -16,7 +16,11 @@ export const problemsOf = (
   if (!from) return [];
   const about = new Set<string>(openingsFrom(from).map((inside) => inside.id));
   for (const item of design.gear) if (item.place && about.has(item.place.opening)) about.add(item.id);
-  if (!opening && carcass) about.add(carcass.id);
+  if (!opening && carcass) {
+    about.add(carcass.id);
+    for (const { id, from: one, to } of design.cabinet.braces)
+      if (one.carcass === carcass.id || to.carcass === carcass.id) about.add(id);
+  }
   return fitOut.problems.filter((problem) => about.has(problem.at));
 };
 

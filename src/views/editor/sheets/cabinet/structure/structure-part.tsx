@@ -11,6 +11,7 @@ import { useUnits } from '../../../state/use-units.ts';
 import sheet from '../../sheet.module.css';
 import { PieceCard } from '../piece-card.tsx';
 import { useCabinet } from '../use-cabinet.ts';
+import { BracesPart } from './braces-part.tsx';
 import { ChamferFields } from './chamfer-fields.tsx';
 import { ChaseFields } from './chase-fields.tsx';
 import { StandFields } from './stand-fields.tsx';
@@ -118,6 +119,7 @@ export const StructurePart = ({ carcass }: StructurePartProps) => {
           </Button>
         ))}
       </div>
+      <BracesPart carcass={carcass} />
     </>
   );
 };

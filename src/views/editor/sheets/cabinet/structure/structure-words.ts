@@ -1,5 +1,5 @@
 import { formatLengthUnit, type LengthUnits } from '../../../../../base/index.ts';
-import type { Carcass, Chamfer, ChamferEdge, Chase, Wheelhouse } from '../../../../../design/index.ts';
+import type { Brace, Carcass, Chamfer, ChamferEdge, Chase, Wheelhouse } from '../../../../../design/index.ts';
 import type { FitOut } from '../../../../../fitout/index.ts';
 
 export const EDGE_WORDS: Readonly<Record<ChamferEdge, string>> = {
@@ -65,4 +65,10 @@ export const wheelhouseResult = (fitOut: FitOut, { id, inMm, upMm }: Wheelhouse,
   const boards = fitOut.panels.filter((own) => own.id.startsWith(`${id}/`)).length;
   const size = `${formatLengthUnit(inMm, units)} in × ${formatLengthUnit(upMm, units)} up`;
   return boards === 0 ? 'not cut' : `${size}, lined with ${boards} boards`;
+};
+
+/** What a brace came to: the length of its bar, or that it joins nothing. */
+export const braceResult = (fitOut: FitOut, { id }: Brace, units: LengthUnits): string => {
+  const bar = fitOut.hardware.find((own) => own.id === id);
+  return bar ? `${formatLengthUnit(bar.quantity * 1000, units)} of bar` : 'joins nothing';
 };
