@@ -167,8 +167,10 @@ const renewed = (opening: Opening, newId: (prefix: string) => NodeId): Opening =
   for (const inner of openingsFrom(copy as Opening)) {
     (inner as Draft<Opening>).id = newId('opening');
     const { content } = inner;
-    if (content.kind === 'fitted' && 'rows' in content.fitting)
-      for (const row of content.fitting.rows) for (const device of row) (device as { id: NodeId }).id = newId('device');
+    if (content.kind !== 'fitted') continue;
+    const { fitting } = content;
+    const placed = [...('rows' in fitting ? fitting.rows.flat() : []), ...('fan' in fitting ? [fitting.fan] : [])];
+    for (const device of placed) if (device) (device as { id: NodeId }).id = newId('device');
   }
   return copy as Opening;
 };
