@@ -7,12 +7,14 @@ import {
   changeGear,
   type Design,
   divideOpening,
+  openingsFrom,
   printDesign,
   readDesign,
   removeGear,
   settleRemark,
 } from '../../src/design/index.ts';
 import {
+  bareDesign,
   mergeReply,
   placedRemarks,
   printReply,
@@ -21,6 +23,7 @@ import {
   releaseRevision,
   revisionStamp,
 } from '../../src/revision/index.ts';
+import { editBy } from '../laws/random-edit.ts';
 
 const SEED = 20310403;
 const read = readDesign(readFileSync('assets/designs/harrow-fell.json', 'utf8'));
@@ -158,6 +161,40 @@ describe('laws of replies', () => {
           expect(all(shuffled)).toBe(all(list));
         },
       ),
+      { seed: SEED, numRuns: 60 },
+    );
+  });
+
+  it('stay with their parts through any run of edits, and say when the part is gone', () => {
+    const inside = openingsFrom(carcass.opening).at(-1)?.id ?? carcass.opening.id;
+    const part = `${carcass.id}/side-left`;
+    const remarks: Reply['remarks'] = [
+      { kind: 'note', part: gear.id, name: gear.name, text: 'too low' },
+      { kind: 'swap', part: other.id, name: '', with: gear.id, withName: '', text: '' },
+      { kind: 'move', part: gear.id, name: '', to: inside, toName: '', text: 'here' },
+      { kind: 'note', part, name: 'side', text: 'rounder' },
+      { kind: 'note', part: inside, name: '', text: 'wider' },
+    ];
+    const abouts = [gear.id, other.id, gear.id, carcass.id, inside];
+    const start = mergeReply(released, reply('Chief Orr', { remarks }));
+    fc.assert(
+      fc.property(fc.array(fc.tuple(fc.nat(1000), fc.nat(1000)), { minLength: 1, maxLength: 12 }), (picks) => {
+        let design = start;
+        for (const [which, where] of picks) {
+          const after = editBy(design, which, where)?.after ?? design;
+          expect(after.replies).toBe(start.replies);
+          design = after;
+          // The plain twin: an id that stands anywhere in the text of the design is still there.
+          const text = JSON.stringify(bareDesign(design));
+          const there = abouts.map((id) => text.includes(`"id":"${id}"`));
+          const placed = placedRemarks(design, nowOf(design));
+          expect(placed.map(({ node, gone }) => [node, gone])).toEqual(
+            abouts.map((id, i) => (there[i] ? [id, false] : [null, true])),
+          );
+          expect(placed.map(({ remark }) => remark)).toEqual(remarks);
+        }
+        expect(readDesign(printDesign(design))).toMatchObject({ ok: true, value: { replies: start.replies } });
+      }),
       { seed: SEED, numRuns: 60 },
     );
   });
