@@ -2,12 +2,15 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { printReply, type Reply, readReply } from '../../src/revision/index.ts';
+import { findGear, namelessParts, openInOrder, remarkOn } from './copy-hands.ts';
 import { openApp, openStand, type Stand } from './harness.ts';
 
 // From the release of a letter to the chief's answer standing with its part.
-const WAIT_MS = 60_000;
+const WAIT_MS = 90_000;
+const FIVE = ['Fire helmet', 'Hand lamp', 'Portable radio', 'Hazard guide books', 'Jump pack for first care'];
 let stand: Stand;
 const folder = mkdtempSync(join(tmpdir(), 'hatchwright-review-'));
 beforeAll(async () => {
@@ -34,10 +37,8 @@ describe('the Review step', () => {
       await page.getByRole('button', { name: 'Designs…' }).click();
       await page.getByRole('button', { name: 'Quillmoor', exact: true }).click();
       await page.getByRole('dialog', { name: 'Designs' }).waitFor({ state: 'detached' });
-      await page
-        .locator('nav')
-        .getByRole('button', { name: /Review/ })
-        .click();
+      const step = (name: string): Locator => page.locator('nav').getByRole('button', { name: new RegExp(name) });
+      await step('Review').click();
       const sheet = page.getByRole('region', { name: 'Review sheet' });
       await sheet.getByLabel('Your name').fill('R. Vane');
       await sheet.getByLabel('Why this revision').fill('for the chief');
@@ -51,13 +52,19 @@ describe('the Review step', () => {
       await (await saving).saveAs(copy);
 
       // The chief's side: from the file, without a network.
-      const context = await stand.browser.newContext({ hasTouch: true, offline: true, acceptDownloads: true });
+      const context = await stand.browser.newContext({
+        viewport: { width: 1024, height: 768 },
+        hasTouch: true,
+        offline: true,
+        acceptDownloads: true,
+      });
       const tablet = await context.newPage();
       await tablet.goto(pathToFileURL(copy).href);
-      await tablet.getByRole('searchbox').fill('fire helmet');
-      await tablet.locator('.gear').last().getByRole('button', { name: 'Fire helmet' }).tap();
-      await tablet.getByLabel('Say something about it').fill('on the left, please');
-      await tablet.getByRole('button', { name: 'Add the note' }).tap();
+      for (const name of FIVE) {
+        await findGear(tablet, name);
+        expect(await openInOrder(tablet)).toBeGreaterThan(1);
+        await remarkOn(tablet, `on the left, please: ${name}`);
+      }
       await tablet.getByRole('button', { name: /^Reply/ }).tap();
       await tablet.getByLabel('Your name').fill('Chief Orr');
       await tablet.getByLabel('I approve revision A as shown here').check();
@@ -80,7 +87,16 @@ describe('the Review step', () => {
         return path;
       });
       await sheet.getByLabel('Reply files').setInputFiles(files);
-      await sheet.getByText('2 of 2 open').waitFor();
+      await sheet.getByText('10 of 10 open').waitFor();
+      // Each remark stands with its part: a press on it chooses the part, which the list of gear shows as chosen.
+      for (const name of FIVE) {
+        await sheet.getByRole('button', { name: `${name}: on the left, please: ${name}` }).click();
+        expect(await sheet.locator('li[data-selected="true"]').count()).toBe(2);
+        await step('Gear').click();
+        const row = page.locator('tr[data-selected="true"]');
+        await row.getByRole('button', { name, exact: true }).waitFor();
+        await step('Review').click();
+      }
       const remark = sheet.getByRole('button', { name: /^Fire helmet: on the left, please/ });
       await remark.click();
       expect(await sheet.locator('li[data-selected="true"]').count()).toBe(2);
@@ -90,15 +106,16 @@ describe('the Review step', () => {
         .first()
         .waitFor();
       expect(await sheet.getByText(/approved by Chief Orr/).count()).toBe(2);
-      expect(await sheet.getByText('</script><img src=x onerror=alert(1)>').count()).toBe(1);
+      expect(await sheet.getByText('</script><img src=x onerror=alert(1)>').count()).toBe(5);
       expect(await page.title()).not.toBe('run');
 
       const own = sheet.locator('li', { has: page.getByRole('button', { name: /^Fire helmet: on the left, please/ }) });
       await own.getByLabel('Not done because').fill('the radio stands there');
       await own.getByRole('button', { name: 'Not done', exact: true }).click();
       await own.getByText(/not done because the radio stands there \(R\. Vane/).waitFor();
-      await sheet.getByText('1 of 2 open').waitFor();
+      await sheet.getByText('9 of 10 open').waitFor();
 
+      expect(await namelessParts(page)).toEqual([]);
       // Nothing of this changed the design: A is still what stands. A hurt reply is refused with words.
       await sheet.getByText('Nothing has changed since A.').waitFor();
       await sheet.getByLabel('or the text block of a message').fill('{"format":"else"}');

@@ -4,7 +4,7 @@ import { useReview } from '../state.ts';
 const Parts = ({ parts }: Pick<ReviewShop, 'parts'>) => (
   <>
     <h2>Parts to cut</h2>
-    <table>
+    <table aria-label="Parts to cut">
       <thead>
         <tr>
           <th scope="col">mark</th>
@@ -34,7 +34,7 @@ const Parts = ({ parts }: Pick<ReviewShop, 'parts'>) => (
 const Hardware = ({ hardware }: Pick<ReviewShop, 'hardware'>) => (
   <>
     <h2>Hardware</h2>
-    <table>
+    <table aria-label="Hardware">
       <thead>
         <tr>
           <th scope="col">item</th>
@@ -62,7 +62,7 @@ const Hardware = ({ hardware }: Pick<ReviewShop, 'hardware'>) => (
 const Price = ({ price }: { readonly price: NonNullable<ReviewShop['price']> }) => (
   <>
     <h2>Price</h2>
-    <table>
+    <table aria-label="Price">
       <tbody>
         {price.rows.map(({ what, amount }) => (
           <tr key={what}>
