@@ -45,28 +45,30 @@ export const lowestOpenEdge = (space: CargoSpace, id: string, floorAboveGroundMm
   return { at: lowest, aboveGroundMm: floorAboveGroundMm === null ? null : lowest[2] + floorAboveGroundMm };
 };
 
-/** A lowest edge as taped, against what hinge, profile and angle make it. */
-export interface EdgeContradiction {
+/** The lowest edge of an open closure: as taped, and as hinge, profile and angle make it. */
+export interface ClosureEdge {
   readonly closure: string;
-  readonly tapedMm: number;
+  readonly tapedMm: number | null;
   readonly madeMm: number;
   readonly limitMm: number;
+  /** True where both are known and do not fit. */
+  readonly off: boolean;
 }
 
 /**
- * Closures whose taped lowest edge above ground does not fit their hinge, profile and angle within what the shop allows
- * between readings (`closure-error-stop`). Empty while the floor's height above ground is unknown.
+ * The lowest edge of one closure above ground, held against what was taped. The car stands lower or higher by its load
+ * and its tyres, so the limit is a house rule of its own (`lowest-edge-agree`). Null while the floor's height is unknown.
  */
-export const edgeContradictions = (
+export const closureEdge = (
   space: CargoSpace,
   survey: Survey,
+  id: string,
   floorAboveGroundMm: number | null,
   rules: HouseRules,
-): readonly EdgeContradiction[] =>
-  survey.closures.flatMap((closure) => {
-    const tapedMm = closure.lowestEdgeAboveGroundMm;
-    const madeMm = lowestOpenEdge(space, closure.id, floorAboveGroundMm)?.aboveGroundMm ?? null;
-    const limitMm = rules.value('closure-error-stop');
-    if (tapedMm === undefined || madeMm === null || Math.abs(tapedMm - madeMm) <= limitMm) return [];
-    return [{ closure: closure.id, tapedMm, madeMm, limitMm }];
-  });
+): ClosureEdge | null => {
+  const madeMm = lowestOpenEdge(space, id, floorAboveGroundMm)?.aboveGroundMm ?? null;
+  if (madeMm === null) return null;
+  const limitMm = rules.value('lowest-edge-agree');
+  const tapedMm = survey.closures.find((closure) => closure.id === id)?.lowestEdgeAboveGroundMm ?? null;
+  return { closure: id, tapedMm, madeMm, limitMm, off: tapedMm !== null && Math.abs(tapedMm - madeMm) > limitMm };
+};

@@ -8,6 +8,7 @@ export * from './create-cargo-space.ts';
 export * from './gap-uncertainty.ts';
 export * from './holds.ts';
 export * from './network-problems.ts';
+export * from './opening-from-marks.ts';
 export { OUTWARD } from './place-closure.ts';
 export * from './plan/index.ts';
 export * from './read-sections.ts';

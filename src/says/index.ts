@@ -25,6 +25,7 @@ export {
 } from './say-carry.ts';
 export { sayCase } from './say-case.ts';
 export { type ChangeSpeech, type SaidFigure, sayChange, sayFigureChange, sayFigureRow } from './say-change.ts';
+export { sayClosureEdge } from './say-closure-edge.ts';
 export { type SaidFinding, sayFinding, sayRule } from './say-finding.ts';
 export { sayFitProblem } from './say-fit-problem.ts';
 export { sayLoadPlate } from './say-load-plate.ts';

@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { radians, signedArea, type Vec2 } from '../../src/base/index.ts';
+import { radians, signedArea, type Vec2, type Vec3 } from '../../src/base/index.ts';
 import { loadSolids } from '../../src/bodies/index.ts';
 import type { Survey } from '../../src/design/index.ts';
 import { convexSlabs } from '../../src/envelope/convex-slabs.ts';
 import {
   type CargoSpace,
+  closureEdge,
   closurePose,
   createCargoSpace,
-  edgeContradictions,
   lowestOpenEdge,
+  openingFromMarks,
 } from '../../src/envelope/index.ts';
 import { rules } from './random-survey.ts';
 import { boxSurvey, HATCH } from './surveys.ts';
@@ -44,11 +45,41 @@ describe('lowestOpenEdge', () => {
     expect(lowestOpenEdge(space, 'hatch', null)?.aboveGroundMm).toBeNull();
   });
 
-  it('a taped edge that does not fit is told, one that fits within 6 mm is not', () => {
+  it('a taped edge is off when it lies further away than springs and tyres let it', () => {
     const taped = (mm: number) => boxSurvey({ closures: [{ ...HATCH, lowestEdgeAboveGroundMm: mm }] });
-    const told = (mm: number) => edgeContradictions(spaceOf(taped(mm)), taped(mm), 800, rules);
-    expect(told(1705)).toEqual([]);
-    expect(told(1720)).toMatchObject([{ closure: 'hatch', tapedMm: 1720, limitMm: 6 }]);
+    const edge = (mm: number, floor: number | null = 800) =>
+      closureEdge(spaceOf(taped(mm)), taped(mm), 'hatch', floor, rules);
+    // 900 above a floor that stands 800 above ground; 25 is allowed.
+    expect(edge(1724)).toMatchObject({ tapedMm: 1724, limitMm: 25, off: false });
+    expect(edge(1724)?.madeMm).toBeCloseTo(1700, 9);
+    expect(edge(1726)?.off).toBe(true);
+    expect(edge(1726, null)).toBeNull();
+  });
+});
+
+describe('openingFromMarks', () => {
+  const levels = ['sill', 'middle', 'top'] as const;
+  const points = new Map<string, Vec3>(
+    levels.flatMap((level, i) => [
+      [`mark-opening-${level}-left`, [0, 600 - 20 * i, 400 * i]] as const,
+      [`mark-opening-${level}-right`, [0, -610 + 20 * i, 400 * i]] as const,
+    ]),
+  );
+
+  it('runs up the right side and down the left, from the sill to the sill', () => {
+    const ring = openingFromMarks(points);
+    expect(ring).toEqual([
+      [-610, 0],
+      [-590, 400],
+      [-570, 800],
+      [560, 800],
+      [580, 400],
+      [600, 0],
+    ]);
+  });
+
+  it('is nothing while one mark is not held', () => {
+    expect(openingFromMarks(new Map([...points].slice(1)))).toBeNull();
   });
 });
 

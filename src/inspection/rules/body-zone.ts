@@ -5,16 +5,19 @@ import type { Job } from '../job.ts';
 import { type Limit, limitAt, ruleLimit, type Verdict } from '../verdict.ts';
 import { judgeGaps, type Nearness, segmentOf } from './nearness.ts';
 
-/** Zones that keep bodies out, with the gap they ask for. Holes and sight lines are other rules' business. */
+const CLEAR_SIGHT: Limit = { value: 0, unit: 'mm', source: 'sight line of the survey', status: 'design' };
+
+/** Zones that keep bodies out, with the gap they ask for. Holes are another rule's business. */
 const limitOf = (zone: PlacedZone, job: Job): Limit | null => {
   if (zone.rule === 'nothing-stands') return ruleLimit(job.rules, 'gap-airbag');
   if (zone.rule === 'seat-travel') return limitAt(ruleLimit(job.rules, 'gap-seat'), 0, 'mm');
+  if (zone.rule === 'sight-line') return CLEAR_SIGHT;
   return null;
 };
 
 /**
  * Every body of the cabinet against the zones where nothing may stand (clear by the airbag gap) and those that a seat
- * sweeps (clear at all: the zone was drawn as far as the seat comes).
+ * sweeps or a person looks through (clear at all: the zone was drawn as far as the seat comes, as wide as the view is).
  */
 export const bodyZone = (job: Job): Verdict => {
   const zones = (job.space?.zones ?? []).flatMap((zone) => {

@@ -1,7 +1,7 @@
 import { degrees } from '../../base/index.ts';
 import { readsAngle } from '../../design/index.ts';
-import type { ExtraReading, SurveyFact, SurveyFactCode } from '../../envelope/index.ts';
-import type { FindingFacts } from '../finding.ts';
+import { closureEdge, type ExtraReading, type SurveyFact, type SurveyFactCode } from '../../envelope/index.ts';
+import type { Finding, FindingFacts } from '../finding.ts';
 import type { Job } from '../job.ts';
 import { type JudgedSurvey, judgedSurvey } from '../judged-survey.ts';
 import { hasPanels, panelRestsOn } from '../panel-rests-on.ts';
@@ -72,18 +72,37 @@ export const surveyClosureError = (job: Job): Verdict => {
   const apart = judged.read.verdict?.consistent ? factsOf(judged, 'survey-closure-error') : [];
   return {
     ...NOTHING,
-    findings: [...factsOf(judged, 'survey-undecided'), ...apart].map((fact) =>
-      found('survey-closure-error', {
-        severity: severityOf(job, fact),
-        parts: fact.parts,
-        value: fact.valueMm,
-        limit: ruleLimit(job.rules, fact.rule),
-        at: fact.at,
-        facts: extraFacts(fact.wouldTell),
-      }),
-    ),
+    findings: [
+      ...[...factsOf(judged, 'survey-undecided'), ...apart].map((fact) =>
+        found('survey-closure-error', {
+          severity: severityOf(job, fact),
+          parts: fact.parts,
+          value: fact.valueMm,
+          limit: ruleLimit(job.rules, fact.rule),
+          at: fact.at,
+          facts: extraFacts(fact.wouldTell),
+        }),
+      ),
+      ...edgesOff(job),
+    ],
   };
 };
+
+/** A taped lowest edge that does not fit hinge, trim and angle. The vehicle stands on springs and tyres: a caution. */
+const edgesOff = ({ design, space, rules }: Job): readonly Finding[] =>
+  design.survey.closures.flatMap(({ id }) => {
+    const edge = space ? closureEdge(space, design.survey, id, design.vehicle.floorAboveGroundMm, rules) : null;
+    if (!edge?.off || edge.tapedMm === null) return [];
+    return [
+      found('survey-closure-error', {
+        severity: 'caution',
+        parts: [id],
+        value: Math.abs(edge.tapedMm - edge.madeMm),
+        limit: ruleLimit(rules, 'lowest-edge-agree'),
+        facts: { edgeTaped: edge.tapedMm, edgeMade: edge.madeMm },
+      }),
+    ];
+  });
 
 const NONE_ALONE: Limit = { value: 0, unit: 'count', source: 'readings of the design', status: 'design' };
 

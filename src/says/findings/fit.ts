@@ -47,7 +47,9 @@ export const sayBodyZone: SayRule = (finding, speech) => ({
   detail:
     factText(finding, 'zoneRule') === 'seat-travel'
       ? `The seat comes this far.${doubt(finding, speech)}`
-      : `Nothing may stand here; ${wanted(finding, speech)} unless the vehicle builder gives another figure.${doubt(finding, speech)}`,
+      : factText(finding, 'zoneRule') === 'sight-line'
+        ? `It stands in the view to the rear.${doubt(finding, speech)}`
+        : `Nothing may stand here; ${wanted(finding, speech)} unless the vehicle builder gives another figure.${doubt(finding, speech)}`,
 });
 
 export const sayHatchClosed: SayRule = (finding, speech) => {

@@ -54,7 +54,14 @@ const tells = (finding: Finding, { name }: Speech): string => {
     : `measure ${name(from)} to ${name(to ?? '')}, straight`;
 };
 
+const sayEdgeOff: SayRule = (finding, speech): FindingWords => ({
+  title: sentence(`the lowest edge of the ${partName(finding, 0, speech)} does not fit its hinge, trim and angle`),
+  detail: `Open, they put it ${speech.length(factNumber(finding, 'edgeMade'))} above ground; ${speech.length(factNumber(finding, 'edgeTaped'))} was taped. Measure hinge line, inner trim and opening angle again, and the floor above ground.`,
+  valueText: `${speech.length(finding.value)} off`,
+});
+
 export const saySurveyClosureError: SayRule = (finding, speech): FindingWords => {
+  if ('edgeMade' in finding.facts) return sayEdgeOff(finding, speech);
   const tell = tells(finding, speech);
   return finding.parts.length > 1
     ? {

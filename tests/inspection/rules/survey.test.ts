@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Design } from '../../../src/design/index.ts';
 import { releaseHolds } from '../../../src/inspection/index.ts';
 import { nameOfPart, sayFinding } from '../../../src/says/index.ts';
-import { boxSurvey, surveyOf, wall } from '../../envelope/surveys.ts';
+import { boxSurvey, HATCH, surveyOf, wall } from '../../envelope/surveys.ts';
 import { body, designWith, findingsOf, fitOut, inspectScene, linesOf, rules, vehicleWith } from '../fixture.ts';
 
 interface Row {
@@ -81,6 +81,29 @@ describe('readings that disagree', () => {
     expect(linesOf(inspection, 'survey-misread')).toEqual([]);
     const limits = new Set(findingsOf(inspection, 'survey-closure-error').map(({ limit }) => limit));
     expect([...limits]).toEqual(lines.length === 0 ? [] : [second === 614 ? 6 : 3]);
+  });
+});
+
+describe('the lowest edge of a closure above ground', () => {
+  const scene = (taped: number) => {
+    const closures = [{ ...HATCH, lowestEdgeAboveGroundMm: taped }];
+    return inspectScene({
+      survey: boxSurvey({ closures }),
+      design: { vehicle: vehicleWith({ floorAboveGroundMm: 800 }) },
+    });
+  };
+
+  test('that does not fit hinge, trim and angle is a caution, and holds no packet', () => {
+    // Hinge 900 above the floor, open to the level, the floor 800 above ground: 1700. 25 is allowed.
+    expect(linesOf(scene(1720), 'survey-closure-error')).toEqual([]);
+    const inspection = scene(1760);
+    expect(linesOf(inspection, 'survey-closure-error')).toEqual(['caution hatch 60']);
+    expect(releaseHolds(inspection)).toEqual([]);
+    const [finding] = findingsOf(inspection, 'survey-closure-error');
+    if (!finding) throw new Error('no finding');
+    const { title, detail } = sayFinding(finding, 'mm', () => 'hatch');
+    expect(title).toBe('The lowest edge of the hatch does not fit its hinge, trim and angle');
+    expect(detail).toContain('1700 mm above ground; 1760 mm was taped');
   });
 });
 

@@ -62,17 +62,19 @@ describe('body-obstacle', () => {
 });
 
 describe('body-zone', () => {
-  test('an airbag zone is kept off by its gap, a seat zone is only not entered, other zones do not matter', () => {
+  test('an airbag zone is kept off by its gap, a seat zone and a sight line are only not entered, a no-hole zone does not matter', () => {
     const zones = [
       zone('curtain', 'nothing-stands', [0, 340, 300], [1500, 600, 900]),
       zone('seat', 'seat-travel', [899, -300, 0], [1200, 300, 600]),
       zone('near-seat', 'seat-travel', [300, -500, 0], [900, -303, 600]),
       zone('floor', 'no-hole', [0, -600, -10], [1500, 600, 10]),
-      zone('sight', 'sight-line', [0, -600, 500], [1500, 600, 900]),
+      zone('sight', 'sight-line', [0, -600, 700], [1500, 600, 900]),
+      zone('view', 'sight-line', [500, -600, 598], [1500, 600, 900]),
     ];
     // 40 of 50 to the curtain: 10 short, more than 5.385. One millimetre into the seat's zone. 3 beside the other one:
-    // the limit is 0 and the uncertainty 5.385.
+    // the limit is 0 and the uncertainty 5.385. Two millimetres into the view; the sight line at 700 is 100 clear.
     expect(linesOf(check({ zones }, [BLOCK]), 'body-zone')).toEqual([
+      'stop carcass-1+view -2',
       'stop carcass-1+seat -1',
       'stop carcass-1+curtain 40',
       'caution carcass-1+near-seat 3',

@@ -5,6 +5,8 @@ import { useEditor, useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
 import { ScrubsOf } from '../scrub/movers-part.tsx';
 import styles from '../sheet.module.css';
+import { Aperture } from './aperture.tsx';
+import { ClosureChecks } from './closure-checks.tsx';
 import { ItemCard } from './item-card.tsx';
 import { OutlineFields, PointFields } from './solid-fields.tsx';
 
@@ -70,6 +72,7 @@ const ClosureFields = ({ closure }: { readonly closure: Closure }) => {
           onCommit={(id) =>
             change('change what a closure is part of', { carriedBy: closures.find((one) => one.id === id)?.id ?? null })
           }
+          hint={closure.kind === 'hatch-glass' && closure.carriedBy ? 'opens by itself, and rides with it' : undefined}
         />
       </div>
       <div className={styles.fields}>
@@ -84,6 +87,7 @@ const ClosureFields = ({ closure }: { readonly closure: Closure }) => {
           onCommit={(to) => change('move a hinge line', { hinge: { ...hinge, to } })}
         />
       </div>
+      <ClosureChecks closure={closure} />
       <OutlineFields
         label="Inner trim when closed"
         axes={['from the hinge', 'into the cargo space']}
@@ -113,6 +117,26 @@ const START: Omit<Closure, 'id'> = {
   carriedBy: null,
 };
 
+/** Glass in the upper half of a hatch, hinged just under its hinge, that opens while the hatch stays closed. */
+const glassIn = (hatch: Closure): Omit<Closure, 'id'> => {
+  const { from, to } = hatch.hinge;
+  const reach = Math.max(...hatch.innerProfile.map(([away]) => away));
+  const under = (at: Closure['hinge']['from']): Closure['hinge']['from'] => [at[0] - 10, at[1], at[2] - 40];
+  return {
+    ...START,
+    name: 'glass',
+    kind: 'hatch-glass',
+    hinge: { from: under(from), to: under(to) },
+    innerProfile: [
+      [0, 0],
+      [Math.round(reach / 2), 0],
+    ],
+    thicknessMm: 6,
+    opensDeg: 90,
+    carriedBy: hatch.id,
+  };
+};
+
 /** Hatch, tailgate, doors: hinge line, travel and inner trim, and how far each stands open now. */
 export const Closures = () => {
   const add = useAdd();
@@ -138,10 +162,21 @@ export const Closures = () => {
       {closures.map((closure) => (
         <ScrubsOf key={closure.id} origin={closure.id} />
       ))}
+      <Aperture />
       <div className={styles.bar}>
         <Button onClick={() => add('add a closure', (design) => addSurveyItem(design, 'closures', START))}>
           Add a closure
         </Button>
+        {closures
+          .filter(({ id, kind }) => kind === 'lift-hatch' && !closures.some((one) => one.carriedBy === id))
+          .map((hatch) => (
+            <Button
+              key={hatch.id}
+              onClick={() => add('add opening glass', (design) => addSurveyItem(design, 'closures', glassIn(hatch)))}
+            >
+              Add glass that opens by itself in the {hatch.name}
+            </Button>
+          ))}
       </div>
     </>
   );

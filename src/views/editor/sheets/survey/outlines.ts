@@ -1,5 +1,5 @@
 import { boxAround, placed, type Vec2, type Vec3 } from '../../../../base/index.ts';
-import type { DeepReadonly, Solid } from '../../../../design/index.ts';
+import type { DeepReadonly, Solid, Zone } from '../../../../design/index.ts';
 import type { SolvedCarcass } from '../../../../fitout/index.ts';
 
 /** An outline as the drawing of the survey shows it, in the two axes of that drawing. */
@@ -44,6 +44,12 @@ export const outlineOf = (solid: DeepReadonly<Solid>, plane: Plane): Outline => 
   );
   return rectangle(plane(box.min), plane(box.max));
 };
+
+/** The outline of a zone: from above its own line, where it has one. */
+export const zoneOutline = ({ solid, outlineFromAbove }: DeepReadonly<Zone>, plane: Plane): Outline =>
+  plane === FROM_ABOVE && outlineFromAbove
+    ? { shape: 'polygon', corners: outlineFromAbove.map(([x, y]) => FROM_ABOVE([x, y, 0])) }
+    : outlineOf(solid, plane);
 
 /** True when the solid stands at this depth. */
 export const solidStandsAt = (solid: DeepReadonly<Solid>, x: number): boolean => {

@@ -5,7 +5,7 @@ import { Dimension, DrawingBoard } from '../../parts/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
 import { OutlineShape } from './outline-shape.tsx';
-import { boxOutline, carcassBox, FROM_ABOVE, outlineOf } from './outlines.ts';
+import { boxOutline, carcassBox, FROM_ABOVE, outlineOf, zoneOutline } from './outlines.ts';
 import { showStation } from './view.ts';
 
 /** The floor line of a side, and the widest line, along the stations. */
@@ -63,7 +63,7 @@ export const PlanDrawing = ({ present }: PlanDrawingProps) => {
           {survey.zones.map((zone) => (
             <OutlineShape
               key={zone.id}
-              outline={outlineOf(zone.solid, FROM_ABOVE)}
+              outline={zoneOutline(zone, FROM_ABOVE)}
               fill="none"
               stroke="var(--caution)"
               strokeDasharray="4 3"

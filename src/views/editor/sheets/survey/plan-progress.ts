@@ -1,3 +1,4 @@
+import { groupBy } from '../../../../base/index.ts';
 import type { Reading, Survey } from '../../../../design/index.ts';
 import type { PlanStep, SurveyPlan } from '../../../../envelope/index.ts';
 
@@ -5,6 +6,8 @@ export interface PlannedStep {
   readonly step: PlanStep;
   /** The reading that carries the step out, or null while it is to be taken. */
   readonly taken: Reading | null;
+  /** The first repeat of it, or null. */
+  readonly again: Reading | null;
 }
 
 export interface PlanProgress {
@@ -21,10 +24,10 @@ const keyOf = ({ kind, from, to, at }: Pick<Reading, 'kind' | 'from' | 'to' | 'a
 
 /** How much of a plan the readings of a survey carry out. What is entered elsewhere is listed and not counted. */
 export const planProgress = (plan: SurveyPlan, survey: Survey): PlanProgress => {
-  const readings = new Map(survey.readings.map((reading) => [keyOf(reading), reading]));
+  const readings = groupBy(survey.readings, keyOf);
   const steps = plan.steps.map((step): PlannedStep => {
-    const taken = step.reading ? (readings.get(keyOf(step.reading)) ?? null) : null;
-    return { step, taken };
+    const [taken = null, again = null] = step.reading ? (readings.get(keyOf(step.reading)) ?? []) : [];
+    return { step, taken, again };
   });
   const counted = steps.filter(({ step }) => step.reading !== null);
   return {

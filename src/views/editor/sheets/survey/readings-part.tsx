@@ -5,9 +5,10 @@ import { type ExtraReading, networkProblems } from '../../../../envelope/index.t
 import { sayProblem } from '../../../../says/index.ts';
 import { Button, Heading, SeverityMark, ToggleChip } from '../../parts/index.ts';
 import { useBench } from '../../state/bench.ts';
-import { useEditorParts } from '../../state/use-editor.ts';
+import { useEditor, useEditorParts } from '../../state/use-editor.ts';
 import sheet from '../sheet.module.css';
 import { MarksList } from './marks-list.tsx';
+import { ReadingDetail } from './reading-detail.tsx';
 import { AddReading, type NewReading, startReading } from './readings-add.tsx';
 import { ReadingsDrawing } from './readings-drawing.tsx';
 import { ReadingsFoot } from './readings-foot.tsx';
@@ -55,6 +56,8 @@ export const ReadingsPart = () => {
   const [list, setList] = useState<'readings' | 'plan' | 'marks'>(rows.length === 0 ? 'plan' : 'readings');
   const [draft, setDraft] = useState<NewReading | null>(null);
   const [pastes, setPastes] = useState(false);
+  const selection = useEditor((editor) => editor.selection);
+  const chosen = rows.find(({ reading }) => selection.includes(reading.id)) ?? null;
   const begin = startReading(survey.marks);
   const open = (next: NewReading | null): void => {
     setList('readings');
@@ -102,6 +105,7 @@ export const ReadingsPart = () => {
           ) : (
             <ReadingsTable rows={rows} />
           )}
+          {chosen ? <ReadingDetail row={chosen} /> : null}
           <Faults readings={readings} />
         </>
       )}

@@ -1,74 +1,17 @@
-import { useMemo, useState } from 'react';
-import {
-  addMarks,
-  addReadings,
-  CLOSURE_KINDS,
-  type Closure,
-  type Design,
-  readsAngle,
-  VEHICLE_CLASSES,
-  type Vehicle,
-} from '../../../../design/index.ts';
-import { type PlanStep, type SurveyPlan, startSurvey, surveyPlan } from '../../../../envelope/index.ts';
-import { Button, ChoiceField, Heading, LengthField, NumberField, Table, tableStyles } from '../../parts/index.ts';
-import { useEditor, useEditorParts } from '../../state/use-editor.ts';
-import { useUnits } from '../../state/use-units.ts';
+import { type FocusEvent, type KeyboardEvent, useMemo, useState } from 'react';
+import { CLOSURE_KINDS, type Closure, VEHICLE_CLASSES, type Vehicle } from '../../../../design/index.ts';
+import { type SurveyPlan, startSurvey, surveyPlan } from '../../../../envelope/index.ts';
+import { Button, ChoiceField, Heading, Table } from '../../parts/index.ts';
+import { useDesk } from '../../state/use-desk.ts';
+import { useEditor, useEditorParts, useEditorStore } from '../../state/use-editor.ts';
 import sheet from '../sheet.module.css';
-import { type PlannedStep, planProgress } from './plan-progress.ts';
+import { PlanFigureView } from './plan-figure.tsx';
+import { planProgress } from './plan-progress.ts';
+import { StepRow } from './plan-step-row.tsx';
 import styles from './readings.module.css';
 import type { Readings } from './use-readings.ts';
 
 const words = (id: string): string => id.replaceAll('-', ' ');
-
-/** Marks of the plan that the design does not have yet. */
-const withMarksOf = (design: Design, plan: SurveyPlan, only: PlanStep | null = null): Design => {
-  const has = new Set<string>(design.survey.marks.map(({ id }) => id));
-  const needed = only?.reading ? [only.reading.from, only.reading.to, only.reading.at] : null;
-  const missing = plan.marks.filter(({ id }) => !has.has(id) && (needed === null || needed.includes(id)));
-  return addMarks(
-    design,
-    missing.map(({ id, name, at, fixed }) => ({ id, name, at: [...at], fixed: [...fixed] })),
-  ).design;
-};
-
-const StepRow = ({ planned: { step, taken }, plan }: { readonly planned: PlannedStep; readonly plan: SurveyPlan }) => {
-  const units = useUnits();
-  const edit = useEditor((editor) => editor.edit);
-  const { reading } = step;
-  const enter = (value: number): void => {
-    if (!reading) return;
-    edit(
-      `take reading: ${step.name}`,
-      (now) =>
-        addReadings(withMarksOf(now, plan, step), [
-          { ...reading, value, instrument: step.instrument, sigma: null, note: '', leftOut: null },
-        ]).design,
-    );
-  };
-  const label = `${step.number}, ${step.name}`;
-  return (
-    <tr data-done={taken !== null}>
-      <th scope="row" className={tableStyles.number}>
-        {step.number}
-      </th>
-      <td>
-        {step.name} <span className={styles.why}>· {step.why}</span>
-      </td>
-      <td className={styles.why}>{words(step.instrument)}</td>
-      <td className={styles.tape}>
-        {!reading ? (
-          <span className={styles.why}>{step.into === 'photo' ? 'take a photo' : `under ${step.into}`}</span>
-        ) : taken ? (
-          <span title="Change it in the list of readings">✓ taken</span>
-        ) : readsAngle(reading.kind) ? (
-          <NumberField bare label={label} value={null} unit="°" onCommit={enter} onClear={() => undefined} />
-        ) : (
-          <LengthField bare label={label} valueMm={null} units={units} onCommit={enter} onClear={() => undefined} />
-        )}
-      </td>
-    </tr>
-  );
-};
 
 /** Start values of the class are offered only where nothing would be written over. */
 const StartBar = ({ plan, readings }: { readonly plan: SurveyPlan; readonly readings: Readings }) => {
@@ -92,7 +35,7 @@ const StartBar = ({ plan, readings }: { readonly plan: SurveyPlan; readonly read
           Start from this class
         </Button>
         <span className={sheet.soft}>
-          Gives marks, sections and closures of the class; each holds until you measure it.
+          Gives marks, sections and closures of the class, not for cutting: each holds until you measure it.
         </span>
       </div>
     );
@@ -101,15 +44,72 @@ const StartBar = ({ plan, readings }: { readonly plan: SurveyPlan; readonly read
   );
 };
 
+const PAPERS = [
+  { units: 'mm', name: 'A4' },
+  { units: 'in', name: 'Letter' },
+] as const;
+
+/** The same plan on paper, blank, for the clipboard. */
+const BlankSheetBar = ({ plan }: { readonly plan: SurveyPlan }) => {
+  const store = useEditorStore();
+  const tell = useDesk((desk) => desk.tell);
+  const [making, setMaking] = useState(false);
+  const save = async (units: (typeof PAPERS)[number]['units']): Promise<void> => {
+    setMaking(true);
+    try {
+      const { saveBlankSheet } = await import('./blank-sheet.ts');
+      tell(`${await saveBlankSheet(plan, units, store.getState().history.design)} saved: print it at its own size.`);
+    } catch (fault) {
+      tell(`The blank sheet could not be made: ${String(fault)}`, 'trouble');
+    } finally {
+      setMaking(false);
+    }
+  };
+  return (
+    <div className={sheet.bar}>
+      <span className={sheet.soft}>Blank sheet for the clipboard:</span>
+      {PAPERS.map(({ units, name }) => (
+        <Button key={name} small disabled={making} onClick={() => void save(units)}>
+          {name} as PDF
+        </Button>
+      ))}
+    </div>
+  );
+};
+
+/** Enter has taken the reading; the pen goes on to the next one, as a finger does down a sheet. */
+const onEnter = (event: KeyboardEvent<HTMLElement>): void => {
+  if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
+  if (event.target.getAttribute('aria-invalid') === 'true') return;
+  const fields = [...event.currentTarget.querySelectorAll<HTMLInputElement>('[data-plan-step] input')];
+  const next = fields[fields.indexOf(event.target) + 1];
+  next?.focus();
+  next?.select();
+};
+
+/** The step whose field holds the focus. */
+const stepAt = ({ target }: FocusEvent<HTMLElement>): number | null => {
+  const row = target.closest('[data-step]');
+  return row instanceof HTMLElement ? Number(row.dataset.step) : null;
+};
+
 /** What to measure, in order, for a kind of closure and a class of vehicle, with what is taken already. */
 export const ReadingsPlan = ({ readings }: { readonly readings: Readings }) => {
   const { survey } = readings;
   const { vehicleClass } = useEditorParts((editor) => ({ vehicleClass: editor.history.design.vehicle.class }));
-  const [kind, setKind] = useState<Closure['kind']>(survey.closures[0]?.kind ?? 'lift-hatch');
+  const [kind, setKind] = useState<Closure['kind']>(
+    (survey.closures.at(-1) ?? survey.closures[0])?.kind ?? 'lift-hatch',
+  );
   const [wanted, setWanted] = useState<Vehicle['class']>(vehicleClass);
+  const [at, setAt] = useState<number | null>(null);
   const plan = useMemo(() => surveyPlan(kind, wanted), [kind, wanted]);
   const progress = useMemo(() => planProgress(plan, survey), [plan, survey]);
   const groups = [...new Set(progress.steps.map(({ step }) => step.group))];
+  const present =
+    plan.steps.find(({ number }) => number === at) ??
+    progress.steps.find(({ step, taken }) => step.reading !== null && taken === null)?.step ??
+    null;
+  const figure = plan.figures.find(({ id }) => id === present?.figure) ?? null;
   return (
     <>
       <div className={sheet.fields}>
@@ -127,18 +127,34 @@ export const ReadingsPlan = ({ readings }: { readonly readings: Readings }) => {
         />
       </div>
       <StartBar plan={plan} readings={readings} />
+      <BlankSheetBar plan={plan} />
       <Heading
         level={3}
         title={`${progress.taken} of ${progress.all} readings taken`}
         aside={progress.mustLeft === 0 ? 'only checks are left' : `${progress.mustLeft} that must be taken are left`}
       />
       <progress value={progress.taken} max={progress.all} className={styles.progress} aria-label="Readings taken" />
-      <div className={styles.steps}>
+      {figure ? (
+        <div className={styles.guide}>
+          <PlanFigureView figure={figure} step={present?.number ?? null} />
+        </div>
+      ) : null}
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: keys and focus that reach it from the fields inside */}
+      <div className={styles.steps} onKeyDown={onEnter} onFocus={(event) => setAt(stepAt(event) ?? at)}>
         <Table label="What to measure, in order">
+          <thead>
+            <tr>
+              <th scope="col">no.</th>
+              <th scope="col">what</th>
+              <th scope="col">with</th>
+              <th scope="col">reading</th>
+              <th scope="col">again</th>
+            </tr>
+          </thead>
           {groups.map((group) => (
             <tbody key={group}>
               <tr>
-                <th scope="rowgroup" colSpan={4}>
+                <th scope="rowgroup" colSpan={5}>
                   {group}
                 </th>
               </tr>

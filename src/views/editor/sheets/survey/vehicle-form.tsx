@@ -9,6 +9,7 @@ import { CheckField, ChoiceField, Heading, LengthField, MassField, NumberField, 
 import { useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
 import styles from '../sheet.module.css';
+import { Fuel } from './fuel.tsx';
 import { Sale } from './sale.tsx';
 import { Seats } from './seats.tsx';
 import { Slip } from './slip.tsx';
@@ -72,6 +73,14 @@ const Who = () => {
         />
       </div>
       <div className={styles.wide}>
+        <TextField
+          label="Notes of the survey"
+          value={survey.notes}
+          placeholder="what the next person should know"
+          onCommit={(notes) => edit('note on the survey', (now) => changeSurvey(now, { notes }))}
+        />
+      </div>
+      <div className={styles.wide}>
         <CheckField
           label="These are start values of a class, not measured: never cut from them"
           checked={survey.startValues}
@@ -126,6 +135,7 @@ export const VehicleForm = () => {
         />
       </div>
       <Slip />
+      <Fuel />
       <Seats />
     </>
   );
