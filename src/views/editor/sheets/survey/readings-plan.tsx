@@ -78,13 +78,16 @@ const BlankSheetBar = ({ plan }: { readonly plan: SurveyPlan }) => {
 };
 
 /** Enter has taken the reading; the pen goes on to the next one, as a finger does down a sheet. */
-const onEnter = (event: KeyboardEvent<HTMLElement>): void => {
-  if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
-  if (event.target.getAttribute('aria-invalid') === 'true') return;
-  const fields = [...event.currentTarget.querySelectorAll<HTMLInputElement>('[data-plan-step] input')];
-  const next = fields[fields.indexOf(event.target) + 1];
-  next?.focus();
-  next?.select();
+const onEnter = ({ key, target, currentTarget }: KeyboardEvent<HTMLElement>): void => {
+  if (key !== 'Enter' || !(target instanceof HTMLInputElement)) return;
+  // What was typed is read and shown first: a reading that cannot be read keeps the pen.
+  queueMicrotask(() => {
+    if (target.getAttribute('aria-invalid') === 'true') return;
+    const fields = [...currentTarget.querySelectorAll<HTMLInputElement>('[data-plan-step] input')];
+    const next = fields[fields.indexOf(target) + 1];
+    next?.focus();
+    next?.select();
+  });
 };
 
 /** The step whose field holds the focus. */
