@@ -55,6 +55,8 @@ export interface Measured {
   /** Positive when good. */
   readonly slack: number;
   readonly unit: string;
+  /** Half width of the value at 95 %, in its unit; 0 where it is exact. */
+  readonly uncertainty: number;
   /** Source and status of the limit. */
   readonly source: string;
   readonly status: string;

@@ -73,6 +73,7 @@ export interface Taken {
   readonly value: number;
   readonly limit: Limit;
   readonly sense: 'at least' | 'at most';
+  readonly uncertainty?: number;
   readonly at?: readonly [Vec3, Vec3] | null;
 }
 
@@ -85,6 +86,7 @@ export const measured = (rule: RuleId, what: Taken): Measured => ({
   limit: what.limit.value,
   slack: what.sense === 'at least' ? what.value - what.limit.value : what.limit.value - what.value,
   unit: what.limit.unit,
+  uncertainty: what.uncertainty ?? 0,
   source: what.limit.source,
   status: what.limit.status,
   at: what.at ?? null,

@@ -98,7 +98,9 @@ export const closureSwing = (job: Job): Verdict => {
       const value = result.contact ? result.leastGap : near.distance;
       const parts = [subject, closure.id];
       const at = [near.to, near.from] as const;
-      taken.push(measured('closure-swing', { margin: 'hatch', parts, value, limit, sense: 'at least', at }));
+      taken.push(
+        measured('closure-swing', { margin: 'hatch', parts, value, limit, uncertainty, sense: 'at least', at }),
+      );
       const severity = gapSeverity(value, limit.value, uncertainty);
       if (severity === null) continue;
       findings.push(

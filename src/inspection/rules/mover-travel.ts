@@ -121,6 +121,9 @@ const unsoundFinding = (mover: CabinetMover, why: Unsound): Finding =>
     facts: { what: 'unsound', mover: mover.name, why },
   });
 
+/** Half width at 95 % of a gap to what is in the way; parts of the cabinet stand to each other as they are built. */
+const halfWidthOf = (job: Job, met: InTheWay | undefined): number => (met?.vehicle ? halfWidthTo(job, met.vehicle) : 0);
+
 const closeFinding = (
   job: Job,
   { mover, motion, moving }: Travelling,
@@ -134,7 +137,7 @@ const closeFinding = (
     parts: [mover.origin, met.part],
     value: nearest.distance,
     limit,
-    uncertainty: met.vehicle === null ? 0 : halfWidthTo(job, met.vehicle),
+    uncertainty: halfWidthOf(job, met),
     at: segmentOf(nearest),
     margin: 'travel',
     facts: {
@@ -177,6 +180,7 @@ const judge = (job: Job, travelling: Travelling, inTheWay: readonly InTheWay[], 
           parts: [mover.origin, met.part],
           value: whole.leastGap,
           limit,
+          uncertainty: halfWidthOf(job, met),
           sense: 'at least',
           at: segmentOf(contact),
         }),
@@ -200,8 +204,7 @@ const judge = (job: Job, travelling: Travelling, inTheWay: readonly InTheWay[], 
   const tight = near.find(
     (each) =>
       each.met &&
-      each.nearest.distance <
-        limit.value + (each.met.vehicle === null ? 0 : halfWidthTo(job, each.met.vehicle)) - ROUNDING_MM &&
+      each.nearest.distance < limit.value + halfWidthOf(job, each.met) - ROUNDING_MM &&
       !builtSo(travelling, each.nearest, each.met),
   );
   return {
@@ -212,6 +215,7 @@ const judge = (job: Job, travelling: Travelling, inTheWay: readonly InTheWay[], 
         parts: [mover.origin],
         value: free.nearest ? free.leastGap : watched,
         limit,
+        uncertainty: halfWidthOf(job, free.nearest ? rest[free.nearest.obstacle] : undefined),
         sense: 'at least',
         at: free.nearest ? segmentOf(free.nearest) : null,
       }),

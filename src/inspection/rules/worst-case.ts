@@ -52,7 +52,15 @@ export const judgeRating = (check: RatedCheck): Verdict => {
   if (!worst) return NOTHING;
   const { rule, margin, rating } = check;
   const taken = check.weights.map(
-    (own): Measured => measured(rule, { margin, parts: [own.id], value: own.kg, limit: rating, sense: 'at most' }),
+    (own): Measured =>
+      measured(rule, {
+        margin,
+        parts: [own.id],
+        value: own.kg,
+        limit: rating,
+        uncertainty: own.spreadKg,
+        sense: 'at most',
+      }),
   );
   return { findings: verdictFor(check, worst), measured: taken, pairs: 0 };
 };

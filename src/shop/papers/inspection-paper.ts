@@ -100,7 +100,8 @@ const checkCells = (checked: CheckedRule, input: PapersInput): readonly PaperCel
   const lead = [sayRule(rule), outcomeText(checked), checks === 0 ? '–' : String(checks)];
   if (worst !== null) {
     const amount = (value: number): string => sayAmount(value, worst.unit, units);
-    return [...lead, amount(worst.value), amount(worst.limit), `${worst.source} (${worst.status})`];
+    const spread = worst.uncertainty > 0 ? ` ± ${amount(worst.uncertainty)}` : '';
+    return [...lead, `${amount(worst.value)}${spread}`, amount(worst.limit), `${worst.source} (${worst.status})`];
   }
   const [first] = findings;
   if (first !== undefined) {

@@ -4,6 +4,7 @@ import { Input } from 'react-aria-components/Input';
 import { Menu, MenuItem } from 'react-aria-components/Menu';
 import { SearchField } from 'react-aria-components/SearchField';
 import { Dialog } from '../parts/index.ts';
+import { showSurveyPart } from '../sheets/survey/view.ts';
 import { type Bench, useBench } from '../state/bench.ts';
 import type { EditorStore } from '../state/store.ts';
 import { useDesk, useDeskStore } from '../state/use-desk.ts';
@@ -64,7 +65,10 @@ export const FindDialog = () => {
         () => desk.getState().lay({ kind: 'help' }),
         () => desk.getState().lay({ kind: 'designs' }),
       );
-    else setStep(plan.step);
+    else if (plan.kind === 'survey') {
+      showSurveyPart(plan.part);
+      setStep('survey');
+    } else setStep(plan.step);
     if (plan.kind === 'select') {
       select(plan.ids);
       setFeeler(plan.feeler);

@@ -1,6 +1,7 @@
 import { type Design, designNodes } from '../../../design/index.ts';
 import type { FitOut } from '../../../fitout/index.ts';
 import type { Finding } from '../../../inspection/index.ts';
+import { SURVEY_PART_TITLES, SURVEY_PARTS, type SurveyPart } from '../sheets/survey/view.ts';
 import { STEPS, type StepName } from '../state/store.ts';
 import { STEP_TITLES } from './step-facts.ts';
 
@@ -13,6 +14,7 @@ export type FindPlan =
       readonly ids: readonly string[];
       readonly feeler: number | null;
     }
+  | { readonly kind: 'survey'; readonly part: SurveyPart }
   | { readonly kind: 'command'; readonly command: FindCommand };
 
 export const FIND_COMMANDS = ['undo', 'redo', 'save', 'open', 'new', 'designs', 'stow-all', 'help', 'print'] as const;
@@ -95,6 +97,13 @@ export const findEntries = (input: FindInput): readonly FindEntry[] => [
     title: STEP_TITLES[step],
     aside: String(i + 1),
     plan: { kind: 'step', step } as const,
+  })),
+  ...SURVEY_PARTS.map((part) => ({
+    key: `survey-${part}`,
+    kind: 'survey',
+    title: SURVEY_PART_TITLES[part],
+    aside: 'part of step 1',
+    plan: { kind: 'survey', part } as const,
   })),
   ...FIND_COMMANDS.map((command) => ({
     key: `command-${command}`,

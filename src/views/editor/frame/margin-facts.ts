@@ -31,8 +31,11 @@ interface Judged {
 
 const rankOf = ({ severity }: Judged): number => (severity === 'good' ? RANK_GOOD : RANK[severity]);
 
-const worse = (a: Judged, b: Judged): number =>
-  rankOf(a) - rankOf(b) || spareShare(a.measured) - spareShare(b.measured);
+/** What is to spare if the uncertainty falls against us. */
+const sureShare = (measured: Measured): number =>
+  spareShare({ ...measured, slack: measured.slack - measured.uncertainty });
+
+const worse = (a: Judged, b: Judged): number => rankOf(a) - rankOf(b) || sureShare(a.measured) - sureShare(b.measured);
 
 const findingPlaces = (findings: readonly Finding[]): ReadonlyMap<string, number> => {
   const places = new Map<string, number>();

@@ -45,6 +45,12 @@ const Piece = ({ fact, units, pressed, onGo }: PieceProps) => {
         <>
           <span className={styles.value} style={{ color: colourOf(fact) }}>
             {quantityText(worst.value, worst.unit, units)}
+            {worst.uncertainty > 0 ? (
+              <span className={styles.spread} title="half width at 95 %">
+                {' '}
+                ± {quantityText(worst.uncertainty, worst.unit, units)}
+              </span>
+            ) : null}
           </span>{' '}
           <span className={styles.limit}>of {quantityText(worst.limit, worst.unit, units)}</span>
           <span className={styles.heard}>, {fact.severity}</span>

@@ -10,6 +10,7 @@ const measured = (part: Partial<Measured>): Measured => ({
   limit: 6,
   slack: 4,
   unit: 'mm',
+  uncertainty: 0,
   source: 'shop judgement',
   status: 'shop habit',
   at: null,
@@ -57,6 +58,12 @@ describe('the worst of each margin', () => {
     const shown = fact(inspection([], [measured({}), tight]), 'gap');
     expect(shown?.worst).toBe(tight);
     expect(shown).toMatchObject({ severity: 'good', checks: 2 });
+  });
+
+  it('counts the uncertainty of a value against it', () => {
+    // 4 of 6 to spare, surely; 5 of 6, but known to ± 3 only.
+    const loose = measured({ parts: ['b'], value: 11, slack: 5, uncertainty: 3 });
+    expect(fact(inspection([], [measured({ parts: ['a'] }), loose]), 'gap')?.worst).toBe(loose);
   });
 
   it('puts a stop before a caution that has less to spare', () => {
