@@ -5,7 +5,10 @@ import type { Adjustment, LooseCoordinate, Verdict } from './adjust/index.ts';
 import { readSurvey } from './read-survey.ts';
 import { surveyNetwork } from './survey-network.ts';
 
-const AXIS_NAMES = ['x', 'y', 'z'] as const;
+const AXIS_WORDS = ['forward', 'to the left', 'up'] as const;
+
+/** What a mark is called on paper and screen; its id where nobody has named it. */
+const nameOf = (survey: Survey, id: string): string => survey.marks.find((mark) => mark.id === id)?.name || id;
 
 /** What to measure so that a coordinate is held, by axis. */
 const WOULD_HOLD = [
@@ -18,7 +21,7 @@ const looseProblem = (survey: Survey, { mark, axis }: LooseCoordinate): Problem 
   at: `survey.marks[${survey.marks.findIndex(({ id }) => id === mark)}]`,
   code: 'not-held',
   expected: WOULD_HOLD[axis],
-  got: `${mark} ${AXIS_NAMES[axis]}`,
+  got: `${nameOf(survey, mark)}, ${AXIS_WORDS[axis]}`,
 });
 
 /** A net that gives as a whole is named once, by its first loose mark; a mark that gives alone, by each axis. */
@@ -35,7 +38,7 @@ const looseProblems = (survey: Survey, { loose, freedoms }: Adjustment): readonl
         freedoms === 1
           ? 'one more reading across the way in which these marks give together'
           : `${freedoms} more readings in other directions, or marks fixed as the frame`,
-      got: marks.join(', '),
+      got: marks.map((mark) => nameOf(survey, mark)).join(', '),
     },
   ];
 };
@@ -49,7 +52,7 @@ const swapProblems = (survey: Survey, verdict: Verdict): readonly Problem[] =>
             at: `survey.readings[${survey.readings.findIndex((reading) => reading.id === id)}].value`,
             code: slip,
             expected: `about ${others.toFixed(0)} mm; read it again`,
-            got: `${read} mm`,
+            got: `${Number(read.toFixed(1))} mm`,
           },
         ],
   );

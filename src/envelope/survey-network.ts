@@ -138,7 +138,7 @@ const disconnectedProblems = (survey: Survey, groups: readonly (readonly string[
     at: `survey.marks[${survey.marks.findIndex((mark) => mark.id === first)}]`,
     code: 'disconnected',
     expected: 'a reading from one of these marks to a mark of the rest, and two more in other directions',
-    got: [first, ...others].join(', '),
+    got: [first, ...others].map((id) => survey.marks.find((mark) => mark.id === id)?.name || id).join(', '),
   }));
 
 /**

@@ -1,4 +1,5 @@
 import type { Problem } from '../base/index.ts';
+import { slipWords } from './say-slip.ts';
 import { sentence } from './words.ts';
 
 /** What kind of fault it is, as a phrase; what was expected and found is put behind it. */
@@ -107,7 +108,8 @@ export const sayPlace = (at: string): string =>
 /** A problem from outside as one line: where, what, what was expected and what was found. */
 export const sayProblem = (problem: Problem): string => {
   const place = sayPlace(problem.at);
-  const fault = FAULTS[problem.code] ?? problem.code.replaceAll('-', ' ');
+  const slip = slipWords(problem.code);
+  const fault = FAULTS[problem.code] ?? (slip === null ? problem.code.replaceAll('-', ' ') : `may be ${slip}`);
   const expected = problem.expected === undefined ? '' : `; expected ${problem.expected}`;
   const got = problem.got === undefined ? '' : `, found ${problem.got}`;
   return sentence(`${place === '' ? '' : `${place}: `}${fault}${expected}${got}`);

@@ -19,6 +19,9 @@ const SLIP_WORDS: Readonly<Record<string, string>> = {
   sign: 'written to the wrong side',
 };
 
+/** The words of a slip by its code, whatever is read in; null for a code of something else. */
+export const slipWords = (code: string): string | null => SLIP_WORDS[code] ?? null;
+
 /** Slips of metric figures: nobody makes them who reads inches. */
 const METRIC: ReadonlySet<string> = new Set([
   'hook-at-100',

@@ -46,6 +46,12 @@ const goBy = async (page: Page, words: string): Promise<void> => {
   await page.keyboard.press('Control+k');
   await page.getByRole('dialog').waitFor();
   await page.keyboard.type(words);
+  // The list follows the typing; whoever looks at it presses Enter once the right entry is lit.
+  await page.waitForFunction((wanted) => {
+    const lit = document.getElementById(document.activeElement?.getAttribute('aria-activedescendant') ?? '');
+    const shown = lit?.textContent?.toLowerCase() ?? '';
+    return shown !== '' && wanted.split(' ').every((word) => shown.includes(word));
+  }, words);
   await page.keyboard.press('Enter');
   await page.getByRole('dialog').waitFor({ state: 'detached' });
 };

@@ -201,7 +201,7 @@ describe('networkProblems', () => {
     });
     const problems = networkProblems(kept, rules);
     expect(problems).toHaveLength(1);
-    expect(problems[0]).toMatchObject({ code: 'not-held', got: 'mark-rear-roof-left z' });
+    expect(problems[0]).toMatchObject({ code: 'not-held', got: 'rear roof left, up' });
     expect(problems[0]?.expected).toContain('a height');
     // The section keeps its start value there, and says so.
     const point = readSurvey(kept, rules).stations[0]?.left.at(-1);

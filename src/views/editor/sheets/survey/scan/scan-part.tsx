@@ -1,9 +1,9 @@
 import { type ChangeEvent, useMemo, useRef, useState } from 'react';
-import { formatLengthUnit, type Vec3 } from '../../../../../base/index.ts';
+import { formatLengthUnit, type LengthUnits, type Vec3 } from '../../../../../base/index.ts';
 import { houseRules } from '../../../../../catalog/index.ts';
 import { changeSurvey } from '../../../../../design/index.ts';
-import { SCAN_UNITS, type ScanCheck, type ScanUnit, type Section } from '../../../../../envelope/index.ts';
-import { sayProblem } from '../../../../../says/index.ts';
+import { SCAN_UNITS, type ScanUnit, type Section } from '../../../../../envelope/index.ts';
+import { type ScanInUnit, sayProblem, sayScanCheck } from '../../../../../says/index.ts';
 import { Button, CheckField, ChoiceField, SeverityMark } from '../../../parts/index.ts';
 import { useBench } from '../../../state/bench.ts';
 import { useEditor, useEditorParts } from '../../../state/use-editor.ts';
@@ -36,18 +36,8 @@ const USUAL_LENGTH_MM = 2000;
 const NO_SECTIONS: readonly Section[] = [];
 
 /** What a person must know of the mesh, plainly: a room that is open at the rear is no fault. */
-const Facts = ({ check }: { readonly check: ScanCheck }) => {
-  const notes = [
-    ...(check.openEdges > 0 ? [`It has open edges (${check.openEdges}): holes say nothing about the room there.`] : []),
-    ...(check.flippedEdges > 0
-      ? [
-          `Along ${check.flippedEdges} edges neighbouring triangles look to opposite sides: some of it is turned inside out.`,
-        ]
-      : []),
-    ...(check.insideOut ? ['It is closed and turned inside out.'] : []),
-    ...(check.crowdedEdges > 0 ? [`${check.crowdedEdges} edges are shared by three triangles or more.`] : []),
-    ...(check.flatTriangles > 0 ? [`${check.flatTriangles} triangles have no area and are passed over.`] : []),
-  ];
+const Facts = ({ scan, units }: { readonly scan: ScanInUnit; readonly units: LengthUnits }) => {
+  const notes = sayScanCheck(scan, units);
   return notes.length === 0 ? null : (
     <ul className={sheet.problems} aria-label="What the scan is like">
       {notes.map((note) => (
@@ -86,7 +76,12 @@ const LoadButton = ({ longestMm, again }: { readonly longestMm: number; readonly
 };
 
 /** The mesh with its unit, its marks and what came of them. */
-const LoadedPart = ({ sections }: { readonly sections: readonly Section[] }) => {
+interface LoadedPartProps {
+  readonly sections: readonly Section[];
+  readonly longestMm: number;
+}
+
+const LoadedPart = ({ sections, longestMm }: LoadedPartProps) => {
   const readings = useReadings();
   const { catalog } = useBench();
   const edit = useEditor((editor) => editor.edit);
@@ -115,7 +110,7 @@ const LoadedPart = ({ sections }: { readonly sections: readonly Section[] }) => 
       <p>
         <strong>{name}</strong>: {scan.check.triangles.toLocaleString('en-US')} triangles, {size}
       </p>
-      <Facts check={scan.check} />
+      <Facts scan={{ check: scan.check, unitMm: SCAN_UNITS[unit], longestTapedMm: longestMm }} units={units} />
       <div className={sheet.fields}>
         <ChoiceField
           label="One unit of the file is"
@@ -182,7 +177,7 @@ export const ScanPart = () => {
           ))}
         </ul>
       ) : null}
-      <LoadedPart sections={made?.sections ?? NO_SECTIONS} />
+      <LoadedPart sections={made?.sections ?? NO_SECTIONS} longestMm={longestMm} />
     </>
   );
 };
