@@ -43,6 +43,7 @@ const press = async (page: Page, name: RegExp): Promise<void> => {
 
 /** By way of the list of everything that can be gone to. */
 const goBy = async (page: Page, words: string): Promise<void> => {
+  await page.getByRole('button', { name: /^Find/ }).waitFor();
   await page.keyboard.press('Control+k');
   await page.getByRole('dialog').waitFor();
   await page.keyboard.type(words);

@@ -32,7 +32,7 @@ const MarkRow = ({ mark, readings: { read } }: MarkRowProps) => {
   const worst = spread ? 2 * Math.sqrt(Math.max(...VARIANCES.map((i) => spread[i]))) : null;
   return (
     <tr>
-      <th scope="row">
+      <th scope="row" className={styles.named}>
         <TextField
           bare
           label={`Name of ${name}`}
@@ -71,7 +71,7 @@ const MarkRow = ({ mark, readings: { read } }: MarkRowProps) => {
           title="Remove it with the readings that touch it"
           onClick={() => edit('remove a mark', (now) => removeMark(now, mark.id))}
         >
-          Remove
+          −
         </Button>
       </td>
     </tr>
