@@ -2,7 +2,7 @@ import type { LengthUnits } from '../../../../base/index.ts';
 import type { Design } from '../../../../design/index.ts';
 import type { SurveyPlan } from '../../../../envelope/index.ts';
 import { surveySheet } from '../../../../shop/index.ts';
-import { openPdfWriter } from '../../files/open-pdf-writer.ts';
+import { openPdfWriter } from '../open-pdf-writer.ts';
 import { saveOne } from '../shop/save-packet.ts';
 
 /** Saves the blank survey sheet of a plan as a PDF file, and gives its name. */
