@@ -48,6 +48,25 @@ beforeEach(async () => {
   await openDemo();
 }, 120_000);
 
+describe('the largest carcass', () => {
+  test('is found for a spot, said with what stops it, and taken in one step', async () => {
+    await page.getByRole('button', { name: 'Largest…' }).click();
+    const part = page.getByRole('region', { name: 'Largest carcass' });
+    // On the spot of the present carcasses nothing stands but what makes room.
+    await part.getByRole('button', { name: 'Find the largest' }).click();
+    await part.getByText(/^Nothing stands there: too near to /).waitFor(PATIENT);
+    await part.getByLabel('What is to fill it').selectOption({ index: 1 });
+    await part.getByRole('button', { name: 'Find the largest' }).click();
+    await part.getByText(/wide × .* high × .* deep$/).waitFor(PATIENT);
+    await expect.poll(() => part.getByRole('row').count(), PATIENT).toBe(6);
+    await part.getByRole('button', { name: /^Give .* this room$/ }).click();
+    await part.waitFor({ ...PATIENT, state: 'detached' });
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    expect(watched.complaints).toEqual([]);
+  });
+});
+
 describe('the face map', () => {
   test('a divider is dragged in one undoable step', async () => {
     const before = await figures();

@@ -1,8 +1,11 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { degrees, seededRandom, type Vec3 } from '../../src/base/index.ts';
 import { type Reading, readsAngle } from '../../src/design/index.ts';
 import { type NetworkReading, type PlanReading, predict, surveyPlan } from '../../src/envelope/index.ts';
+import { surveySheet } from '../../src/shop/index.ts';
+import { openPdfWriter } from '../../src/views/cli/open-pdf-writer.ts';
 import { openApp, openStand, type Stand } from './harness.ts';
 
 /** Some 170 readings, each adjusting the survey anew; on a busy machine each takes its second. */
@@ -141,6 +144,30 @@ test(
     // Nothing is left of the class, and the readings agree.
     expect(await page.getByText('not for cutting').count()).toBe(0);
     await page.getByText(new RegExp(`${rows.length} readings, all agree`)).waitFor();
+    expect(complaints).toEqual([]);
+  },
+  PATIENCE_MS,
+);
+
+test(
+  'the blank sheet is saved from the window, the same bytes as from the terminal',
+  async () => {
+    const { page, complaints } = await stand.freshPage({ width: 1280, height: 800 });
+    page.setDefaultTimeout(PATIENCE_MS / 4);
+    await openApp(page, stand.address);
+    await goBy(page, 'new design');
+    await goBy(page, 'survey readings');
+    await page.getByLabel('Closure').selectOption('barn-door');
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Letter as PDF' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('survey-sheet-barn-door-letter.pdf');
+    const saved = new Uint8Array(readFileSync(await download.path()));
+    const title = await page.locator('header').getByRole('textbox').first().inputValue();
+    const pages = surveySheet({ plan: surveyPlan('barn-door', VEHICLE), units: 'in', designTitle: title });
+    const wanted = openPdfWriter()(pages, { title: 'survey sheet, barn door', subject: title });
+    expect(Buffer.compare(Buffer.from(saved), Buffer.from(wanted))).toBe(0);
     expect(complaints).toEqual([]);
   },
   PATIENCE_MS,

@@ -15,6 +15,7 @@ export const FIGURES = {
   'floor-height': ['stability', 'low-roof'],
   'cg-height': ['stability'],
   seats: ['payload', 'front-axle', 'rear-axle'],
+  fuel: ['payload', 'front-axle', 'rear-axle'],
 } as const satisfies Record<string, readonly RuleId[]>;
 export type FigureName = keyof typeof FIGURES;
 
@@ -31,6 +32,8 @@ const KNOWN: { readonly [Name in FigureName]: (vehicle: Vehicle) => boolean } = 
   'floor-height': ({ floorAboveGroundMm }) => floorAboveGroundMm !== null,
   'cg-height': ({ cgHeightAsReceivedMm }) => cgHeightAsReceivedMm !== null,
   seats: ({ seats }) => seats.length > 0,
+  // Asked for once there is a slip, whose weight holds what was in the tank.
+  fuel: ({ fuel, slip }) => fuel !== null || slip === null,
 };
 
 /** The figures that nobody has entered yet, in a stable order. */

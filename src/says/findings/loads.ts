@@ -83,6 +83,7 @@ const FIGURE_WORDS: { readonly [Name in FigureName]: string } = {
   'floor-height': 'the height of the cargo floor above ground',
   'cg-height': 'the height of the centre of gravity as received',
   seats: 'the seats, for who rides along',
+  fuel: 'the tank, and how full it was on the scale',
 };
 
 const isFigure = (name: string): name is FigureName => name in FIGURE_WORDS;
@@ -99,7 +100,10 @@ const silentRules = (finding: Finding): string =>
 
 export const sayFiguresMissing: SayRule = (finding) => ({
   title: `Needs ${sayFigure(factText(finding, 'figure'))}`,
-  detail: `Not checked without it: ${silentRules(finding)}.`,
+  detail:
+    factText(finding, 'figure') === 'fuel'
+      ? `Loads count with the fuel of that day. Not checked with a full tank: ${silentRules(finding)}.`
+      : `Not checked without it: ${silentRules(finding)}.`,
   valueText: 'unknown',
   limitText: '',
 });

@@ -16,6 +16,8 @@ const FIGURES = {
   ],
 };
 
+const TANK = { tankLitres: 80, atSlipShare: 0.5, kgPerLitre: 0.75, at: [1200, 0, 0] };
+
 const check = (
   kg: number,
   vehicle: Record<string, unknown> = {},
@@ -29,7 +31,7 @@ const check = (
 
 describe('loading cases', () => {
   test('each adds to the one before', () => {
-    const inspection = check(200, { fuel: { tankLitres: 80, atSlipShare: 0.5, kgPerLitre: 0.75, at: [1200, 0, 0] } });
+    const inspection = check(200, { fuel: TANK });
     // 200 at 600 behind the rear axle: −40 front, +240 rear. Driver 100 at 1,500 forward of it: half each.
     // Crew 114 by the house rule: 57 each. Fuel 80 × ½ × 0.75 = 30 kg, 300 forward: 3 front, 27 rear.
     expect(inspection.cases.map(({ id, frontKg, rearKg }) => [id, Math.round(frontKg), Math.round(rearKg)])).toEqual([
@@ -206,7 +208,11 @@ describe('figures-missing', () => {
     expect(inspection.measured).toEqual([]);
   });
   test('a known vehicle has none', () => {
-    expect(linesOf(check(0), 'figures-missing')).toEqual([]);
+    expect(linesOf(check(0, { fuel: TANK }), 'figures-missing')).toEqual([]);
+  });
+  test('a slip without the fuel that it was weighed with is named', () => {
+    expect(linesOf(check(0), 'figures-missing')).toEqual(['note fuel 0']);
+    expect(linesOf(check(0, { slip: null }), 'figures-missing')).toEqual(['note slip 0']);
   });
 });
 
