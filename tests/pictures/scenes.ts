@@ -32,7 +32,7 @@ const SCENES: { readonly [Kind in FittingKind]: Scene } = {
       ['gas-meter-case', { opening: INSIDE, at: [10, 60, 0] }],
       ['burn-kit', { opening: 'opening-3', at: [20, 60, 0] }],
     ],
-    farther: 4,
+    farther: 1,
   },
   'open-storage': {
     size: [520, 640, 420],
@@ -43,8 +43,12 @@ const SCENES: { readonly [Kind in FittingKind]: Scene } = {
     ],
   },
   faceplate: {
-    size: [480, 320, 420],
-    change: { rows: [row('radio-50', 'speaker-4'), row('usb-panel-6', 'rocker-full', 'socket-12')] },
+    size: [480, 340, 460],
+    change: {
+      eye: { aboveMm: 220, outMm: 500 },
+      airSlots: 4,
+      rows: [row('radio-50', 'speaker-4'), row('usb-panel-6', 'rocker-full', 'socket-12')],
+    },
   },
   'apparatus-bracket': { size: [400, 740, 560], gear: [['breathing-set-30', { at: [0, 0, 0], turnDeg: 90 }]] },
   door: {
@@ -55,7 +59,7 @@ const SCENES: { readonly [Kind in FittingKind]: Scene } = {
   board: {
     size: [560, 400, 300],
     change: { hinge: 'right', stopsDeg: [90, 110], worklight: 'light-puck' },
-    farther: 4,
+    farther: 1,
   },
   'extinguisher-cradle': { size: [320, 640, 400], gear: [['extinguisher-powder-10', { at: [0, 0, 0] }]] },
   'cylinder-clamp': { size: [320, 680, 340], gear: [['cylinder-spare-9', { at: [0, 0, 0] }]] },
