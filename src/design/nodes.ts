@@ -68,6 +68,7 @@ export const NODE_KINDS = [
   'reading',
   'station',
   'obstacle',
+  'antenna',
   'closure',
   'zone',
   'carcass',
@@ -126,6 +127,7 @@ export const designNodes = (design: Design): readonly DesignNode[] => {
   };
   list('seat', ['vehicle', 'seats'], design.vehicle.seats);
   list('case', ['vehicle', 'ownCases'], design.vehicle.ownCases);
+  list('antenna', ['vehicle', 'antennas'], design.vehicle.antennas);
   list('mark', ['survey', 'marks'], design.survey.marks);
   list('reading', ['survey', 'readings'], design.survey.readings);
   list('station', ['survey', 'stations'], design.survey.stations);

@@ -36,7 +36,30 @@ const builtSlipSchema = z.strictObject({
   case: nameSchema.min(1),
   frontKg: kgSchema,
   rearKg: kgSchema,
+  /** The whole left side and the whole right side, when the scale gives them. */
+  leftKg: kgSchema.nullable().default(null),
+  rightKg: kgSchema.nullable().default(null),
   note: textSchema.default(''),
+});
+
+/** What the driver sees through the inside mirror: the rear glass as a window across the vehicle. */
+const rearViewSchema = z.strictObject({
+  /** Middle of the inside mirror, cargo axes. */
+  mirror: pointSchema,
+  /** How far forward of the sill the glass stands. */
+  glassForwardMm: mmSchema,
+  /** Lower and upper edge of what is clear, above the cargo floor. */
+  glassLowMm: mmSchema,
+  glassHighMm: mmSchema,
+  glassWidthMm: sizeMmSchema,
+});
+
+const antennaSchema = z.strictObject({
+  id: nodeIdSchema,
+  name: nameSchema,
+  at: pointSchema,
+  /** Of the radio that feeds it, at full power. */
+  watts: z.number().positive().max(1000),
 });
 
 const ownCaseSchema = z.strictObject({
@@ -86,6 +109,11 @@ export const vehicleSchema = z.strictObject({
   seats: z.array(seatSchema).max(60),
   /** The scale after the build, and the loading case that stood on it; null until then. */
   built: builtSlipSchema.nullable().default(null),
+  /** Masses of single parts of the cabinet that the scale or a person put right, by the id of the mass. */
+  knownMasses: z
+    .array(z.strictObject({ of: nameSchema.min(1), kg: kgSchema, sigmaKg: kgSchema }))
+    .max(500)
+    .default([]),
   /** New and not yet titled, or already in service: which rules ask for a label. Null until somebody has said. */
   sale: z.enum(['new-untitled', 'in-service']).nullable().default(null),
   /** Whose rules on load labels count; null until somebody has said. */
@@ -102,6 +130,10 @@ export const vehicleSchema = z.strictObject({
     .default({ batteryAh: null, alternatorSpareA: null, feedLoopM: null }),
   /** Loading cases of the shop's own beside the usual ones. */
   ownCases: z.array(ownCaseSchema).max(20).default([]),
+  /** Inside mirror and rear glass; null until somebody has measured them. */
+  rearView: rearViewSchema.nullable().default(null),
+  /** Antennas that send, on roof, glass or bumper. */
+  antennas: z.array(antennaSchema).max(40).default([]),
   /** How far the bumper stands behind the sill: a person leans over it. */
   bumperBehindSillMm: notNegativeMmSchema.default(0),
 });
@@ -109,4 +141,6 @@ export type Vehicle = DeepReadonly<z.infer<typeof vehicleSchema>>;
 export type Seat = Vehicle['seats'][number];
 export type WeighSlip = NonNullable<Vehicle['slip']>;
 export type OwnCase = Vehicle['ownCases'][number];
+export type RearView = NonNullable<Vehicle['rearView']>;
+export type Antenna = Vehicle['antennas'][number];
 export type BuiltSlip = NonNullable<Vehicle['built']>;

@@ -62,6 +62,16 @@ const joined = (parts: readonly FitOut[]): Omit<FitOut, 'problems'> => ({
   anchors: parts.flatMap(({ anchors }) => anchors),
 });
 
+/** Masses that somebody put right stand in the place of what catalogue and sheet say. */
+const withKnown = (masses: FitOut['masses'], known: Design['vehicle']['knownMasses']): FitOut['masses'] => {
+  if (known.length === 0) return masses;
+  const byId = new Map(known.map((own) => [own.of, own]));
+  return masses.map((item) => {
+    const own = byId.get(item.id);
+    return own ? { ...item, massKg: own.kg, sigmaKg: own.sigmaKg } : item;
+  });
+};
+
 /**
  * A solver with a memory of the last design. A carcass is solved again when the carcass itself, its place, the gear
  * in it or the rules are another object than last time; everything else comes from memory. The result depends on the
@@ -111,7 +121,7 @@ export const createFitOutSolver = (catalog: Catalog): FitOutSolver => {
     return {
       ...all,
       bodies: [...all.bodies, ...braces.bodies, ...mounts.bodies],
-      masses: [...all.masses, ...braces.masses, ...mounts.masses],
+      masses: withKnown([...all.masses, ...braces.masses, ...mounts.masses], design.vehicle.knownMasses),
       hardware: [...all.hardware, ...braces.hardware, ...mounts.hardware],
       devices: [...all.devices, ...mounts.devices],
       problems: [

@@ -115,6 +115,7 @@ export const nameOfPart = (design: Design, fitout: FitOut | null): ((id: string)
     ...listed(fitout?.panels ?? []),
     ...listed(vehicle.seats),
     ...listed(vehicle.ownCases),
+    ...listed(vehicle.antennas),
     ...survey.marks.map(({ id }) => [id, sayMark(survey, id)] as const),
     ...survey.readings.map((reading, i) => [reading.id, `reading ${i + 1}, ${sayReading(survey, reading)}`] as const),
     ...survey.stations.map(({ id }, i) => [id, `station ${i + 1}`] as const),

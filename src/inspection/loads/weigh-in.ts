@@ -10,6 +10,9 @@ export interface WeighShare {
   readonly sigmaKg: number;
   /** What it would weigh more (kg) if the difference is spread by variance. */
   readonly moreKg: number;
+  /** What it would be listed with if the scale is believed: mass and what doubt is left, without the contingency. */
+  readonly listedKg: number;
+  readonly listedSigmaKg: number;
 }
 
 /** The scale after the build against the prediction of the same loading case. */
@@ -17,6 +20,8 @@ export interface WeighIn {
   readonly case: string;
   readonly predicted: { readonly frontKg: number; readonly rearKg: number; readonly totalKg: number };
   readonly weighed: { readonly frontKg: number; readonly rearKg: number; readonly totalKg: number };
+  /** The left side, where the scale gave it and the track is known; null otherwise. */
+  readonly leftKg: { readonly predicted: number; readonly weighed: number } | null;
   readonly moreKg: number;
   /** The difference over its standard deviation: beyond 2, something is missing or counted twice. */
   readonly sigmas: number;
@@ -51,17 +56,34 @@ export const weighIn = (slip: BuiltSlip, cases: readonly SolvedCase[], rules: Ho
   const fitted = added(items);
   const addedKg = fitted.reduce((sum, { kg }) => sum + kg, 0);
   const cabinetKg = items.reduce((sum, { what, kg }) => (what === 'cabinet' ? sum + kg : sum), 0);
-  const listedKg = cabinetKg / (1 + rules.value('contingency-share'));
+  const factor = 1 + rules.value('contingency-share');
+  const listedKg = cabinetKg / factor;
   return {
     case: slip.case,
     predicted: { frontKg: result.frontKg, rearKg: result.rearKg, totalKg: result.totalKg },
     weighed: { frontKg: slip.frontKg, rearKg: slip.rearKg, totalKg },
+    leftKg:
+      slip.leftKg === null || result.leftShare === null
+        ? null
+        : { predicted: result.leftShare * result.totalKg, weighed: slip.leftKg },
     moreKg,
     sigmas: variance > 0 ? moreKg / Math.sqrt(variance) : 0,
     addedKg,
     share: addedKg > 0 ? Math.abs(moreKg) / addedKg : 0,
     items: items
-      .map(({ id, kg, sigmaKg }) => ({ id, kg, sigmaKg, moreKg: (moreKg * sigmaKg ** 2) / variance }))
+      .map(({ id, what, kg, sigmaKg }): WeighShare => {
+        const share = variance > 0 ? sigmaKg ** 2 / variance : 0;
+        const own = what === 'cabinet' ? factor : 1;
+        const more = moreKg * share;
+        return {
+          id,
+          kg,
+          sigmaKg,
+          moreKg: more,
+          listedKg: Math.max(0, kg + more) / own,
+          listedSigmaKg: (sigmaKg * Math.sqrt(1 - share)) / own,
+        };
+      })
       .toSorted((a, b) => b.sigmaKg - a.sigmaKg)
       .slice(0, MOST_ITEMS),
     contingencyShare: listedKg > 0 ? Math.max(0, (cabinetKg + moreKg) / listedKg - 1) : null,

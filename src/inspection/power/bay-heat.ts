@@ -4,19 +4,21 @@ import type { InspectionInput } from '../job.ts';
 export interface BayHeat {
   readonly opening: string;
   readonly watts: number;
-  /** Heat through its walls in free air for each kelvin (W/K). */
+  /** Heat through its walls in free air, its vents and by its fans for each kelvin (W/K). */
   readonly lossWK: number;
   readonly riseK: number;
   /** Air that holds the limit (m³/h), and the free area of each of two vents (mm²). */
   readonly fanM3h: number;
   readonly ventMm2: number;
-  /** Vents are fitted there. */
-  readonly vents: number;
-  /** Air that the fans there move (m³/h). */
+  /** Free area of all vents and slots that are fitted there, half of it low and half high (mm²). */
+  readonly freeMm2: number;
+  /** Air that the fans there move, where there are vents for it (m³/h). */
   readonly movedM3h: number;
 }
 
 const MM2_PER_M2 = 1e6;
+/** What a low and a high vent of the house rule's area are for. */
+const PAIR_W = 50;
 /** Walls of a carcass count as outer up to this much beyond the opening: the panel and its set-back (mm). */
 const WALL_MM = 40;
 
@@ -66,6 +68,22 @@ const lossOf = (input: Input, opening: InspectionInput['fitout']['openings'][num
   return walls.reduce((sum, [free, area, k]) => (free ? sum + (k * area) / MM2_PER_M2 : sum), 0);
 };
 
+/** Free area of the vents at an opening and of the slots in its plate. */
+const freeArea = ({ fitout, catalog }: Input, opening: string): number => {
+  const vents = fitout.hardware.reduce((sum, { origin, item, quantity }) => {
+    const record = origin === opening ? catalog.hardware.get(item) : undefined;
+    return record?.kind === 'vent' ? sum + quantity * (record.freeMm2 ?? 0) : sum;
+  }, 0);
+  const cuts = fitout.panels.flatMap(({ origin, role, cuts: own }) =>
+    origin === opening && role === 'plate' ? own : [],
+  );
+  return cuts.reduce((sum, cut) => {
+    if (cut.kind !== 'cutout' || cut.why !== 'air slot' || cut.outline.shape !== 'rectangle') return sum;
+    const { from, to } = cut.outline;
+    return sum + (to[0] - from[0]) * (to[1] - from[1]);
+  }, vents);
+};
+
 /** Every closed opening that holds devices which draw current. */
 export const bayHeats = (input: Input): readonly BayHeat[] => {
   const { fitout, catalog, rules } = input;
@@ -78,15 +96,18 @@ export const bayHeats = (input: Input): readonly BayHeat[] => {
   return fitout.openings.flatMap((opening): readonly BayHeat[] => {
     if (!closed.has(opening.id)) return [];
     const watts = wattsIn(input, opening.id);
-    const lossWK = lossOf(input, opening);
-    if (watts <= 0 || lossWK <= 0) return [];
-    const vents = fitout.hardware.filter(
-      ({ origin, item }) => origin === opening.id && catalog.hardware.get(item)?.kind === 'vent',
-    ).length;
-    const movedM3h = fitout.devices.reduce(
+    const wallsWK = lossOf(input, opening);
+    if (watts <= 0 || wallsWK <= 0) return [];
+    const freeMm2 = freeArea(input, opening.id);
+    const fansM3h = fitout.devices.reduce(
       (sum, placed) => (placed.opening === opening.id ? sum + (catalog.devices.get(placed.device)?.airM3h ?? 0) : sum),
       0,
     );
+    // A fan in a bay without a vent stirs the air that is there.
+    const movedM3h = freeMm2 > 0 ? fansM3h : 0;
+    // A pair of vents of the house rule's area carries 50 W off at the limit, a fan a watt for each of its share of air.
+    const ventsWK = (PAIR_W / limit) * (freeMm2 / 2 / rules.value('vent-area-per-50w'));
+    const lossWK = wallsWK + ventsWK + movedM3h / rules.value('fan-air');
     return [
       {
         opening: opening.id,
@@ -94,8 +115,8 @@ export const bayHeats = (input: Input): readonly BayHeat[] => {
         lossWK,
         riseK: watts / lossWK,
         fanM3h: (rules.value('fan-air') * watts) / limit,
-        ventMm2: (rules.value('vent-area-per-50w') * watts) / 50,
-        vents,
+        ventMm2: (rules.value('vent-area-per-50w') * watts) / PAIR_W,
+        freeMm2,
         movedM3h,
       },
     ];

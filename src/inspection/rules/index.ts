@@ -22,7 +22,9 @@ import { firstDue, gearOut } from './gear-to-hand.ts';
 import { gearUnplaced } from './gear-unplaced.ts';
 import { handRoom } from './hand-room.ts';
 import { hatchClosed } from './hatch-closed.ts';
+import { headClear, pullHeight, seeIn, writeHeight } from './heights.ts';
 import { backStop, latchHold } from './latches.ts';
+import { mirrorView } from './mirror-view.ts';
 import { mountHeight, mountOff } from './mounts.ts';
 import { moverPairs } from './mover-pairs.ts';
 import { moverTravel } from './mover-travel.ts';
@@ -31,7 +33,8 @@ import { partTooBig, partTooSmall } from './part-size.ts';
 import { alternator, batteryHours, bayHeat, powerUnknown, wireAndFuse } from './power.ts';
 import { frontAxle, payload, rearAxle } from './ratings.ts';
 import { ratingsContradict } from './ratings-contradict.ts';
-import { controls, headClear, heavyGear, lifting, reachFar } from './reach.ts';
+import { controls, heavyGear, lifting, reachFar } from './reach.ts';
+import { rfDistance } from './rf-distance.ts';
 import { seatBackLoad } from './seat-back.ts';
 import { drawerBottoms, shelfSags } from './shelves.ts';
 import { slideLoad, trayLeg, trayTip } from './slides.ts';
@@ -118,6 +121,11 @@ export const RULES: { readonly [Id in RuleId]: Rule } = {
   'control-height': only('control-height', controls),
   'reading-angle': only('reading-angle', controls),
   'head-clear': headClear,
+  'pull-height': pullHeight,
+  'see-in': seeIn,
+  'write-height': writeHeight,
+  'mirror-view': mirrorView,
+  'rf-distance': rfDistance,
   'battery-hours': batteryHours,
   alternator,
   'wire-fuse': only('wire-fuse', wireAndFuse),

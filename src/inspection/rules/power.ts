@@ -54,8 +54,8 @@ export const wireAndFuse = (job: Job): Verdict => {
 export const bayHeat = (job: Job): Verdict => {
   const limit = ruleLimit(job.rules, 'heat-rise');
   const findings = bayHeats(job).flatMap(
-    ({ opening, watts, riseK, fanM3h, ventMm2, vents, movedM3h }): readonly Finding[] =>
-      riseK <= limit.value || (vents > 0 && (movedM3h === 0 || movedM3h >= fanM3h))
+    ({ opening, watts, riseK, fanM3h, ventMm2, freeMm2, movedM3h }): readonly Finding[] =>
+      riseK <= limit.value
         ? []
         : [
             found('bay-heat', {
@@ -63,7 +63,7 @@ export const bayHeat = (job: Job): Verdict => {
               parts: [opening],
               value: riseK,
               limit,
-              facts: { watts, fanM3h, ventMm2 },
+              facts: { watts, fanM3h, ventMm2, freeMm2, movedM3h },
             }),
           ],
   );

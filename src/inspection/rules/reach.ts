@@ -1,5 +1,4 @@
-import { dot, length, subtract, turnAbout, unit, type Vec3 } from '../../base/index.ts';
-import { shapeAt } from '../../bodies/index.ts';
+import { dot, length, subtract, unit, type Vec3 } from '../../base/index.ts';
 import { standsInAisle } from '../aisle.ts';
 import type { Finding, Measured } from '../finding.ts';
 import type { Job } from '../job.ts';
@@ -125,41 +124,6 @@ export const controls = (job: Job): Verdict => {
         ? [found('reading-angle', { severity: 'caution', parts: [opening], value: worst, limit: angle })]
         : []),
     ];
-  });
-  return { ...NOTHING, findings };
-};
-
-/** The free edge of a leaf: what lies at least this far out, over the farthest. A head does not come near the hinge. */
-const EDGE_SHARE = 0.85;
-
-/** The lowest edge of every open hatch stands clear of a head. */
-export const headClear = (job: Job): Verdict => {
-  const floor = job.design.vehicle.floorAboveGroundMm;
-  if (floor === null || !job.space) return NOTHING;
-  const limit = ruleLimit(job.rules, 'head-clear');
-  const findings = job.space.closures.flatMap((closure): readonly Finding[] => {
-    // A leaf about an upright hinge swings aside: nobody stands under it.
-    if (Math.abs(closure.axis[2]) > 0.5) return [];
-    const pose = turnAbout(closure.point, closure.axis, closure.opensRad);
-    const corners = job.vehicle
-      .filter(({ body }) => body.kind === 'closure' && body.closure === closure.id)
-      .flatMap(({ body }) => shapeAt(body.shape, pose).vertices);
-    const out = corners.map((corner) => Math.hypot(corner[0] - closure.point[0], corner[2] - closure.point[2]));
-    const edge = EDGE_SHARE * Math.max(0, ...out);
-    const lows = corners.filter((_, i) => (out[i] ?? 0) >= edge).map(([, , z]) => z);
-    if (lows.length === 0 || closure.point[2] + floor < limit.value / 2) return [];
-    const value = Math.min(...lows) + floor;
-    return value >= limit.value
-      ? []
-      : [
-          found('head-clear', {
-            severity: 'caution',
-            parts: [closure.id],
-            value,
-            limit,
-            facts: { closure: closure.name },
-          }),
-        ];
   });
   return { ...NOTHING, findings };
 };

@@ -41,7 +41,19 @@ import {
 import { sayCabinetSolves, sayPartTooBig, sayPartTooSmall } from './making.ts';
 import { sayAlternator, sayBatteryHours, sayBayHeat, sayPowerUnknown, sayWireDrop, sayWireFuse } from './power.ts';
 import { sayRatingsContradict } from './ratings.ts';
-import { sayControlHeight, sayHeadClear, sayHeavyGear, sayLifting, sayReachFar, sayReadingAngle } from './reach.ts';
+import {
+  sayControlHeight,
+  sayHeadClear,
+  sayHeavyGear,
+  sayLifting,
+  sayMirrorView,
+  sayPullHeight,
+  sayReachFar,
+  sayReadingAngle,
+  sayRfDistance,
+  saySeeIn,
+  sayWriteHeight,
+} from './reach.ts';
 import {
   saySpaceMissing,
   sayStartValues,
@@ -114,6 +126,11 @@ export const FINDING_WORDS: { readonly [Id in RuleId]: SayRule } = {
   'control-height': sayControlHeight,
   'reading-angle': sayReadingAngle,
   'head-clear': sayHeadClear,
+  'pull-height': sayPullHeight,
+  'see-in': saySeeIn,
+  'write-height': sayWriteHeight,
+  'mirror-view': sayMirrorView,
+  'rf-distance': sayRfDistance,
   'battery-hours': sayBatteryHours,
   alternator: sayAlternator,
   'wire-fuse': sayWireFuse,

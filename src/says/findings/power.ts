@@ -30,10 +30,18 @@ export const sayWireDrop: SayRule = (finding, speech) => ({
   detail: `${amps(factNumber(finding, 'mostA'))} through gauge ${factText(finding, 'gauge')}, the largest that was tried. Shorten the feed or use a larger cable.`,
 });
 
-export const sayBayHeat: SayRule = (finding, speech) => ({
-  title: sentence(`${partName(finding, 0, speech)} warms by ${speech.amount(finding.value, 'K')}`),
-  detail: `${Math.round(factNumber(finding, 'watts'))} W in a closed bay. A fan of ${Math.ceil(factNumber(finding, 'fanM3h'))} m³/h holds ${speech.amount(finding.limit, 'K')}, or a low and a high vent of ${Math.ceil(factNumber(finding, 'ventMm2') / 100)} cm² each.`,
-});
+export const sayBayHeat: SayRule = (finding, speech) => {
+  const [free, air] = [factNumber(finding, 'freeMm2'), factNumber(finding, 'movedM3h')];
+  const there = [
+    ...(free > 0 ? [`${Math.floor(free / 100)} cm² of vents and slots`] : []),
+    ...(air > 0 ? [`a fan of ${Math.floor(air)} m³/h`] : []),
+  ];
+  const fitted = there.length === 0 ? 'in a closed bay' : `with ${there.join(' and ')}, which is too little`;
+  return {
+    title: sentence(`${partName(finding, 0, speech)} warms by ${speech.amount(finding.value, 'K')}`),
+    detail: `${Math.round(factNumber(finding, 'watts'))} W ${fitted}. A fan of ${Math.ceil(factNumber(finding, 'fanM3h'))} m³/h with vents to breathe through holds ${speech.amount(finding.limit, 'K')}, or a low and a high vent of ${Math.ceil(factNumber(finding, 'ventMm2') / 100)} cm² each.`,
+  };
+};
 
 const MISSING: Readonly<Record<string, string>> = {
   battery: 'the battery in ampere hours',

@@ -48,3 +48,40 @@ export const sayHeadClear: SayRule = (finding, speech) => ({
   title: sentence(`${factText(finding, 'closure')}, open, is ${speech.length(finding.value)} above ground`),
   detail: 'A tall person in a helmet strikes it. Mark the edge, or let it open wider.',
 });
+
+export const sayPullHeight: SayRule = (finding, speech) => ({
+  title: sentence(`${factText(finding, 'what')} is ${speech.length(finding.value)} above ground`),
+  detail: 'A small person does not reach it. A pull strap that hangs lower, or a pull further down, brings it to hand.',
+});
+
+export const saySeeIn: SayRule = (finding, speech) => ({
+  title: sentence(`one cannot look into ${partName(finding, 0, speech)}`),
+  detail: `Its upper edge is ${speech.length(finding.value)} above ground. Lower it, or keep there what is found without looking.`,
+});
+
+export const sayWriteHeight: SayRule = (finding, speech) => ({
+  title: sentence(
+    `${partName(finding, 0, speech)} ${factText(finding, 'lies') === 'flat' ? 'is written on' : 'has its middle'} ${speech.length(finding.value)} above ground`,
+  ),
+  detail: `A working face is wanted ${finding.value < finding.limit ? 'at least' : 'at most'} ${speech.length(finding.limit)} up.`,
+});
+
+export const sayMirrorView: SayRule = (finding, speech) => ({
+  title: 'The cabinet stands in the view of the inside mirror',
+  detail: `${speech.amount(finding.value, 'share')} of the rear glass is covered as the mirror sees it, most of it by ${partName(finding, 0, speech)}. A rear camera and outside mirrors are duties of their own; keep the stop lamp clear.`,
+});
+
+export const sayRfDistance: SayRule = (finding, speech) =>
+  finding.limit === 0
+    ? {
+        title: sentence(`no distance is known for ${factText(finding, 'antenna')}`),
+        detail: `${speech.amount(factNumber(finding, 'watts'), 'W')} is beyond the table of the house rules. Ask whoever answers for the radios how near people may stand.`,
+        valueText: 'unknown',
+        limitText: '',
+      }
+    : {
+        title: sentence(
+          `${factText(finding, 'antenna')} sends ${speech.length(finding.value)} from people at the open hatch`,
+        ),
+        detail: `${speech.amount(factNumber(finding, 'watts'), 'W')}, sending up to half of the time: ${speech.length(finding.limit)} are wanted. Move the antenna forward, or send at less power while people work there.`,
+      };

@@ -179,6 +179,11 @@ describe('bay-heat', () => {
     expect(hot?.facts.watts).toBeCloseTo(56.2, 1);
     expect(hot?.value).toBeCloseTo(46.8, 1);
     expect(hot?.facts.fanM3h).toBeCloseTo(17.4, 1);
-    expect(findingsOf(scene(['vent-louvre-60']), 'bay-heat')).toEqual([]);
+    // One vent of 60 cm² is half of it low and half high: 5 W/K · 30 / 60 more; 56.2 / 3.7 = 15.2 K: too little.
+    const [warm] = findingsOf(scene(['vent-louvre-60']), 'bay-heat');
+    expect(warm?.value).toBeCloseTo(56.2 / 3.7, 1);
+    expect(warm?.facts.freeMm2).toBe(6000);
+    // A pair: 56.2 / 6.2 = 9.1 K.
+    expect(findingsOf(scene(['vent-louvre-60', 'vent-louvre-60']), 'bay-heat')).toEqual([]);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { houseRules } from '../../../src/catalog/index.ts';
 import { solveFitOut } from '../../../src/fitout/index.ts';
 import { inspect, liftsOf } from '../../../src/inspection/index.ts';
 import { HATCH } from '../../envelope/surveys.ts';
@@ -12,8 +13,9 @@ const scene = (opening: Plain, design: Plain = {}, rest: Plain = {}) => {
     vehicle: vehicleWith({ floorAboveGroundMm: 800 }),
     ...design,
   });
-  const fitout = solveFitOut(made, catalog, rules);
-  return { made, fitout, inspection: inspect({ design: made, space: null, fitout, catalog, rules }) };
+  const own = houseRules(catalog, made.houseRules);
+  const fitout = solveFitOut(made, catalog, own);
+  return { made, fitout, inspection: inspect({ design: made, space: null, fitout, catalog, rules: own }) };
 };
 
 const gear = (massKg: number, opening: string, rest: Plain = {}) => ({
@@ -76,6 +78,50 @@ describe('slides', () => {
     expect(tip?.value).toBeGreaterThan(0);
     expect(tip?.value).toBeLessThan(0.5);
     expect(findingsOf(inspection, 'tray-tip')).toEqual([]);
+    // A lean of 10,000 N more at 500 out of the face: 5,000 N m more, on anchors 80 and 520 behind it.
+    const leaning = (value: number) =>
+      findingsOf(
+        scene(
+          tray(),
+          { ...gear(30, 'opening-2'), houseRules: [{ rule: 'slide-out-lean', value, who: 'x', why: 'x' }] },
+          { anchors },
+        ).inspection,
+        'tray-tip',
+      )[0];
+    const [some, more] = [leaning(60_000), leaning(70_000)];
+    expect(some).toMatchObject({ severity: 'stop', parts: ['carcass-1'] });
+    expect(Number(more?.facts.momentNm) - Number(some?.facts.momentNm)).toBeCloseTo(5000, 6);
+    expect(Number(some?.facts.pullN)).toBeCloseTo(
+      (Number(some?.facts.momentNm) * 1000 * 520) / (2 * (80 ** 2 + 520 ** 2)),
+      6,
+    );
+  });
+});
+
+describe('gas springs', () => {
+  const door = (stay: string, panelMaterial: string) =>
+    fitted('opening-1', {
+      kind: 'door',
+      hinge: 'hinge-piano-32',
+      hung: 'top',
+      opensDeg: 90,
+      stay,
+      material: panelMaterial,
+      inside: empty('opening-2'),
+    });
+
+  it('too weak for their leaf on the coldest day: caution, with the moment that is short', () => {
+    const freezing = { houseRules: [{ rule: 'gas-spring-cold-factor', value: 0.1, who: 'x', why: 'x' }] };
+    const [weak] = findingsOf(scene(door('gas-spring-200', 'birch-ply-18'), freezing).inspection, 'gas-spring');
+    expect(weak).toMatchObject({ severity: 'caution', facts: { day: 'cold' }, unit: 'N.m' });
+    expect(weak?.value ?? 0).toBeLessThan(0);
+  });
+
+  it('too strong for a hand on the hottest day: caution, with the force of the hand', () => {
+    const found = findingsOf(scene(door('gas-spring-650', 'birch-ply-12')).inspection, 'gas-spring');
+    const strong = found.find(({ facts }) => facts.day === 'hot');
+    expect(strong).toMatchObject({ severity: 'caution', limit: 130 });
+    expect(strong?.value ?? 0).toBeGreaterThan(130);
   });
 });
 

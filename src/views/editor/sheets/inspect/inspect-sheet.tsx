@@ -3,9 +3,10 @@ import type { Finding, Inspection, Severity } from '../../../../inspection/index
 import { Button, Heading } from '../../parts/index.ts';
 import { useBench } from '../../state/bench.ts';
 import { useDesk } from '../../state/use-desk.ts';
-import { useEditorParts } from '../../state/use-editor.ts';
+import { useEditor, useEditorParts } from '../../state/use-editor.ts';
 import { MoversPart } from '../scrub/movers-part.tsx';
 import sheet from '../sheet.module.css';
+import { Sale } from '../survey/sale.tsx';
 import { AcceptedList } from './accepted-list.tsx';
 import { ArrangePart } from './arrange-part.tsx';
 import { CarryInPlan } from './carry-in-plan.tsx';
@@ -17,6 +18,7 @@ import { InspectionPaper } from './inspection-paper.tsx';
 import { LiftPicture } from './lift-picture.tsx';
 import { Loads } from './loads.tsx';
 import { OpeningOrderTable } from './opening-order-table.tsx';
+import { OwnCases } from './own-cases.tsx';
 import { PowerPart } from './power-part.tsx';
 import { WeighIn } from './weigh-in.tsx';
 
@@ -50,6 +52,22 @@ const Status = ({ fresh }: { readonly fresh: boolean }) => {
   return null;
 };
 
+/** Asked until somebody has said it, then never again here: the Survey step keeps it. */
+const AskedOnce = () => {
+  const { sale, region } = useEditor((editor) => editor.history.design.vehicle);
+  if (sale !== null && region !== null) return null;
+  return (
+    <section aria-label="Asked once">
+      <Heading
+        level={3}
+        title="Asked once"
+        aside="added mass may have to be disclosed; which rule holds depends on this. Local rules decide."
+      />
+      <Sale />
+    </section>
+  );
+};
+
 const Findings = ({ inspection, fresh }: { readonly inspection: Inspection; readonly fresh: boolean }) => {
   const numbered = useMemo(() => inspection.findings.map((finding, index) => ({ finding, index })), [inspection]);
   const open = numbered.filter(({ finding }) => finding.accepted === null);
@@ -75,8 +93,10 @@ const Findings = ({ inspection, fresh }: { readonly inspection: Inspection; read
       <p className={sheet.soft}>
         Checked: {checked.rules} rules, {checked.bodies} bodies, {checked.pairs} pairs, {checked.movers} movers.
       </p>
+      <AskedOnce />
       <HeldTo />
       <Loads cases={inspection.cases} />
+      <OwnCases />
       <ArrangePart />
       <WeighIn told={inspection.weighed} />
       <LiftPicture />

@@ -1,6 +1,6 @@
 import { formatMass } from '../../../../base/index.ts';
-import { type BuiltSlip, changeVehicle, setHouseRule } from '../../../../design/index.ts';
-import { CASE_IDS, type WeighIn as Weighed } from '../../../../inspection/index.ts';
+import { type BuiltSlip, changeGear, changeVehicle, type Design, setHouseRule } from '../../../../design/index.ts';
+import { CASE_IDS, type WeighIn as Weighed, type WeighShare } from '../../../../inspection/index.ts';
 import { sayCase } from '../../../../says/index.ts';
 import { Button, ChoiceField, Heading, MassField, Table, tableStyles } from '../../parts/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
@@ -10,15 +10,106 @@ import sheet from '../sheet.module.css';
 
 const signed = (text: string, kg: number): string => `${kg < 0 ? '−' : '+'}${text}`;
 
-const Told = ({ told }: { readonly told: Weighed }) => {
+/** The item with the mass that the scale makes likely: gear in its list, a part of the cabinet beside its catalogue. */
+const corrected = (design: Design, { id, listedKg, listedSigmaKg }: WeighShare): Design => {
+  const gear = design.gear.find((own) => id === `${own.id}/mass`);
+  const kg = Math.round(listedKg * 1000) / 1000;
+  const sigmaKg = Math.round(listedSigmaKg * 1000) / 1000;
+  if (gear) return changeGear(design, gear.id, { massKg: kg, massSigmaKg: sigmaKg });
+  const others = design.vehicle.knownMasses.filter(({ of }) => of !== id);
+  return changeVehicle(design, { knownMasses: [...others, { of: id, kg, sigmaKg }] });
+};
+
+/** Whether a mass belongs to the cabinet or its gear: people and fuel are not put right here. */
+const isListed = ({ id }: WeighShare): boolean => id.includes('/');
+
+/** Items known worst, each with what it would explain, to be put right one by one. */
+const Suspects = ({ told }: { readonly told: Weighed }) => {
   const units = useUnits();
   const names = useNames();
+  const { edit } = useEditorParts((editor) => ({ edit: editor.edit }));
+  return (
+    <Table label="Items known worst">
+      <thead>
+        <tr>
+          <th scope="col">known worst</th>
+          <th scope="col">counted</th>
+          <th scope="col">± at 95 %</th>
+          <th scope="col">would explain</th>
+          <th scope="col">put right</th>
+        </tr>
+      </thead>
+      <tbody>
+        {told.items.map((item) => {
+          const name = names.nameOf(item.id.replace(/\/mass$/, ''));
+          return (
+            <tr key={item.id}>
+              <th scope="row">{name}</th>
+              <td className={tableStyles.number}>{formatMass(item.kg, units)}</td>
+              <td className={tableStyles.number}>{formatMass(2 * item.sigmaKg, units)}</td>
+              <td className={tableStyles.number}>{signed(formatMass(Math.abs(item.moreKg), units), item.moreKg)}</td>
+              <td>
+                {isListed(item) ? (
+                  <Button
+                    small
+                    aria-label={`List ${name} with ${formatMass(item.listedKg, units)}`}
+                    onClick={() => edit(`put the mass of ${name} right`, (now) => corrected(now, item))}
+                  >
+                    List it with {formatMass(item.listedKg, units)}
+                  </Button>
+                ) : null}
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </Table>
+  );
+};
+
+/** Masses of the cabinet that were put right, to be given back to the catalogue. */
+const Known = () => {
+  const units = useUnits();
+  const names = useNames();
+  const { known, edit } = useEditorParts((editor) => ({
+    known: editor.history.design.vehicle.knownMasses,
+    edit: editor.edit,
+  }));
+  if (known.length === 0) return null;
+  return (
+    <ul className={sheet.group}>
+      {known.map(({ of, kg }) => (
+        <li key={of} className={sheet.bar}>
+          <span>
+            {names.nameOf(of)} counts with {formatMass(kg, units)}, not as listed.
+          </span>
+          <Button
+            small
+            look="quiet"
+            aria-label={`Count ${names.nameOf(of)} as listed`}
+            onClick={() =>
+              edit('count a mass as listed', (now) =>
+                changeVehicle(now, { knownMasses: now.vehicle.knownMasses.filter((own) => own.of !== of) }),
+              )
+            }
+          >
+            As listed
+          </Button>
+        </li>
+      ))}
+    </ul>
+  );
+};
+
+const Told = ({ told }: { readonly told: Weighed }) => {
+  const units = useUnits();
   const { edit } = useEditorParts((editor) => ({ edit: editor.edit }));
   const more = (kg: number): string => signed(formatMass(Math.abs(kg), units), kg);
   const rows = [
     ['front', told.predicted.frontKg, told.weighed.frontKg],
     ['rear', told.predicted.rearKg, told.weighed.rearKg],
     ['all', told.predicted.totalKg, told.weighed.totalKg],
+    ...(told.leftKg ? [['left wheels', told.leftKg.predicted, told.leftKg.weighed] as const] : []),
   ] as const;
   const { contingencyShare } = told;
   return (
@@ -45,9 +136,9 @@ const Told = ({ told }: { readonly told: Weighed }) => {
       </Table>
       <p className={sheet.soft}>
         {(told.share * 100).toFixed(1)} % of what was to be added, {Math.abs(told.sigmas).toFixed(1)} standard
-        deviations. Known worst, and what each would explain:{' '}
-        {told.items.map(({ id, moreKg }) => `${names.nameOf(id.replace(/\/mass$/, ''))} ${more(moreKg)}`).join('; ')}.
+        deviations. A difference most likely lies in what is known worst:
       </p>
+      <Suspects told={told} />
       {contingencyShare === null ? null : (
         <Button
           small
@@ -68,6 +159,11 @@ const Told = ({ told }: { readonly told: Weighed }) => {
     </>
   );
 };
+
+const SIDES: readonly { readonly key: 'leftKg' | 'rightKg'; readonly label: string }[] = [
+  { key: 'leftKg', label: 'Left wheels' },
+  { key: 'rightKg', label: 'Right wheels' },
+];
 
 /** The slip after the build: entered, compared, and used by choice. */
 export const WeighIn = ({ told }: { readonly told: Weighed | null }) => {
@@ -93,7 +189,16 @@ export const WeighIn = ({ told }: { readonly told: Weighed | null }) => {
           ) : (
             <Button
               small
-              onClick={() => set('enter the slip after the build', { case: 'fitted', frontKg: 0, rearKg: 0, note: '' })}
+              onClick={() =>
+                set('enter the slip after the build', {
+                  case: 'fitted',
+                  frontKg: 0,
+                  rearKg: 0,
+                  leftKg: null,
+                  rightKg: null,
+                  note: '',
+                })
+              }
             >
               Enter the slip
             </Button>
@@ -122,8 +227,20 @@ export const WeighIn = ({ told }: { readonly told: Weighed | null }) => {
             decimals={0}
             onCommit={(rearKg) => set('enter the slip after the build', { ...built, rearKg })}
           />
+          {SIDES.map(({ key, label }) => (
+            <MassField
+              key={key}
+              label={label}
+              valueKg={built[key]}
+              units={units}
+              decimals={0}
+              onCommit={(kg) => set('enter the slip after the build', { ...built, [key]: kg })}
+              onClear={() => set('enter the slip after the build', { ...built, [key]: null })}
+            />
+          ))}
         </div>
       ) : null}
+      <Known />
       {told && built && built.frontKg + built.rearKg > 0 ? <Told told={told} /> : null}
     </>
   );

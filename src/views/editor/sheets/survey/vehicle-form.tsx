@@ -10,6 +10,7 @@ import { useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
 import styles from '../sheet.module.css';
 import { Fuel } from './fuel.tsx';
+import { Antennas, RearViewFields } from './rear-view.tsx';
 import { Sale } from './sale.tsx';
 import { Seats } from './seats.tsx';
 import { Slip } from './slip.tsx';
@@ -137,6 +138,8 @@ export const VehicleForm = () => {
       <Slip />
       <Fuel />
       <Seats />
+      <RearViewFields />
+      <Antennas />
     </>
   );
 };
