@@ -13,6 +13,7 @@ export {
   sayArrangePlan,
   sayStaying,
 } from './say-arrange.ts';
+export { sayCarcassIn, sayDiagonals, sayFixed, sayMoverIn, saySteps } from './say-assembly.ts';
 export { BOX_ASIDE, type SaidBox, sayBox, sayNoBox } from './say-box.ts';
 export {
   type CarryStep,

@@ -4,14 +4,17 @@ import type { CargoSpace } from '../envelope/index.ts';
 import type { FitOut, SolvedCarcass } from '../fitout/index.ts';
 import { nameOfPart } from '../says/index.ts';
 import { type Assembly, assembliesOf, piecesOf } from './assembly/index.ts';
+import { assemblyOrder } from './assembly-order.ts';
 import { type CutListRow, cutList } from './cut-list.ts';
 import { assemblyDrawing } from './drawing/assembly-drawing.ts';
 import type { Drawing } from './drawing/drawing.ts';
 import { explodedView } from './drawing/exploded-view.ts';
 import { faceView } from './drawing/face-view.ts';
 import { type GeneralViewName, generalView } from './drawing/general-view.ts';
+import { orderSheets } from './drawing/order-sheets.ts';
 import { type PartWords, panelDrawing } from './drawing/panel-drawing.ts';
 import { type MarkedPart, type Marks, markParts } from './marks.ts';
+import { templateDxf, templateFigure, templateSheets } from './template/index.ts';
 import { type TitleWords, titleWords } from './title-words.ts';
 
 export interface DrawingsInput {
@@ -27,12 +30,16 @@ export interface DrawingsInput {
 export interface Drawings {
   readonly marks: Marks;
   readonly rows: readonly CutListRow[];
-  /** A face for each carcass (`face-carcass-1`), `plan`, `side`. */
+  /** A face for each carcass (`face-carcass-1`), `plan`, `side`, each carcass drawn apart, each assembly. */
   readonly views: readonly string[];
+  /** `assembly-order`, and the anchor template of each carcass that has anchors (`template-carcass-1`). */
+  readonly papers: readonly string[];
   /** Marks of the parts: `A1`. */
   readonly parts: readonly string[];
-  /** The sheets of a view or of a part; null for a name that is neither. */
+  /** The sheets of a view, a paper or a part; null for a name that is none of them. */
   readonly draw: (name: string) => readonly Drawing[] | null;
+  /** What is drilled for each carcass that has anchors, as a file for a plotter or a laser, by the name of its paper. */
+  readonly templateFile: (name: string) => string | null;
 }
 
 const GENERAL: readonly GeneralViewName[] = ['plan', 'side'];
@@ -40,6 +47,8 @@ const faceName = ({ id }: SolvedCarcass): string => `face-${id}`;
 
 /** Ids of movers have a stroke in them; names of views and files have none. */
 const assemblyName = ({ id }: Assembly): string => `assembly-${id.replaceAll('/', '-')}`;
+const ORDER = 'assembly-order';
+const templateName = ({ id }: SolvedCarcass): string => `template-${id}`;
 const explodedName = ({ id }: SolvedCarcass): string => `exploded-${id}`;
 
 const wordsOf = (row: CutListRow, title: TitleWords, { rules }: DrawingsInput): PartWords => ({
@@ -80,17 +89,44 @@ export const createDrawings = (input: DrawingsInput): Drawings => {
           hardware: piecesOf(fitout, catalog, assembly),
         });
   };
+  const letterOf = (carcass: SolvedCarcass): string => marks.letterOf.get(carcass.id) ?? '';
+  const templateOf = new Map(
+    fitout.carcasses
+      .filter(({ id }) => fitout.anchors.some(({ carcass }) => carcass === id))
+      .map((carcass) => [templateName(carcass), carcass]),
+  );
   const explodedOf = new Map(fitout.carcasses.map((carcass) => [explodedName(carcass), carcass]));
   return {
     marks,
     rows,
-    views: [...faceOf.keys(), ...GENERAL, ...explodedOf.keys(), ...assemblyOf.keys()],
+    views: [
+      ...faceOf.keys(),
+      ...GENERAL,
+      ...explodedOf.keys(),
+      ...assemblyOf.keys(),
+      ...templateOf.keys(),
+      ...(fitout.panels.length > 0 ? [ORDER] : []),
+    ],
     parts: [...partOf.keys()],
+    templateFile: (name) => {
+      const anchored = templateOf.get(name);
+      return anchored ? templateDxf(templateFigure(anchored, input), design.units) : null;
+    },
     draw: (name) => {
       const carcass = faceOf.get(name);
       if (carcass) return [faceView({ ...common, carcass })];
       const assembly = assemblyOf.get(name);
       if (assembly) return drawnAssembly(assembly);
+      const anchored = templateOf.get(name);
+      if (anchored)
+        return templateSheets(templateFigure(anchored, input), {
+          ...title,
+          name: names(anchored.id),
+          letter: letterOf(anchored),
+          units: design.units,
+        });
+      if (name === ORDER && fitout.panels.length > 0)
+        return orderSheets(assemblyOrder({ fitout, catalog, rules, marks, names }), { ...title, units: design.units });
       const exploded = explodedOf.get(name);
       if (exploded) return [explodedView({ ...common, carcass: exploded, assemblies })];
       const general = GENERAL.find((each) => each === name);

@@ -1,4 +1,4 @@
-import { type Box, boxAround, boxVolume, ROUNDING_SHARE, scale, type Vec3 } from '../../base/index.ts';
+import { type Box, boxAround, boxVolume, dot, ROUNDING_SHARE, scale, type Vec3 } from '../../base/index.ts';
 import {
   boxShape,
   type ConvexShape,
@@ -71,3 +71,9 @@ export const sweptLump = ({ blocks }: Lump, way: Vec3, reach: number): Lump =>
 
 /** Whether pieces of two things share room; touching is not sharing. */
 export const lumpsShare = (a: Lump, b: Lump): boolean => !apart(a.box, b.box) && anyShare(a.blocks, b.blocks);
+
+/** From where to where a thing reaches along a way, mm. */
+export const spanAlong = ({ blocks }: Lump, way: Vec3): readonly [number, number] => {
+  const along = blocks.flatMap(({ shape }) => shape.vertices.map((vertex) => dot(vertex, way)));
+  return [Math.min(...along), Math.max(...along)];
+};

@@ -1,5 +1,5 @@
 import { boxesMeet, boxGrown, negate, ORIGIN, type Vec3 } from '../../base/index.ts';
-import { type Lump, lumpsShare, sweptLump } from './sweep.ts';
+import { type Lump, lumpsShare, spanAlong, sweptLump } from './sweep.ts';
 
 /** A thing to be put together: a panel, or several that were put together before. */
 export interface Loose {
@@ -78,7 +78,7 @@ const lessCost = (a: readonly number[], b: readonly number[]): boolean => {
  * what is left comes off, the last thing of the order first. A thing that something else holds on its way comes off
  * together with that (the closure of the directional blocking graph, Wilson and Latombe 1994), so that several which
  * only go in together are found. Of all that can come off, what leaves its screws in reach goes first, then what
- * leaves the rest in one piece, then the fewest, then what a person would have put on last.
+ * leaves the rest in one piece, then what a person would have put on last, by the way that is soonest clear.
  */
 export const orderOfMoves = (things: readonly Loose[], rules: TakeApartRules): readonly Move[] => {
   const count = things.length;
@@ -108,6 +108,18 @@ export const orderOfMoves = (things: readonly Loose[], rules: TakeApartRules): r
     if (found) inReach.add(key);
     return found;
   };
+  // How far two things lie beside each other along each way: what is pressed into a joint is clear after its depth.
+  const spans = rules.ways.map((way) => lumps.map((lump) => spanAlong(lump, way)));
+  const beside = (moving: readonly number[], rest: readonly number[], way: number): number =>
+    Math.max(
+      0,
+      ...moving.flatMap((a) =>
+        rest.flatMap((b) => {
+          const [one, other] = [spans[way]?.[a], spans[way]?.[b]];
+          return one && other && touches(a, b) ? [Math.min(one[1], other[1]) - Math.max(one[0], other[0])] : [];
+        }),
+      ),
+    );
   const moves: Move[] = [];
   const gone: number[] = [];
   let left: readonly number[] = things.map((_, i) => i).sort((a, b) => rankOf(a) - rankOf(b));
@@ -121,6 +133,7 @@ export const orderOfMoves = (things: readonly Loose[], rules: TakeApartRules): r
       isOnePiece(rest, touches) ? 0 : 1,
       moving.some((each) => rest.some((other) => touches(each, other))) ? 0 : 1,
       -Math.max(...moving.map(rankOf)),
+      Math.round(beside(moving, rest, way)),
       way,
     ];
     return best === null || lessCost(cost, best.cost) ? { moving, way, cost } : null;

@@ -14,17 +14,18 @@ import type { FitOut, SolvedCarcass } from '../../fitout/index.ts';
 import { type Assembly, prismsOf } from '../assembly/index.ts';
 import type { CutListRow } from '../cut-list.ts';
 import type { Marks } from '../marks.ts';
-import { type Block, COLUMN_GAP, continuations, fillColumns } from './blocks.ts';
+import type { Block } from './blocks.ts';
 import type { Drawing, Shape } from './drawing.ts';
 import { drawnPanel, middleOfPanel } from './drawn-panel.ts';
 import { asideFrom } from './exploded-view.ts';
 import { obliqueSight } from './oblique.ts';
-import { PAPER_CAUTION, scaleText, sizeText, unitsText } from './paper-words.ts';
+import { scaleText, sizeText, unitsText } from './paper-words.ts';
 import { type Sight, seenAt } from './projection.ts';
 import { lookAt } from './seen-edges.ts';
 import { line, type OnSheet, onSheet, TEXT_MM, text } from './shapes.ts';
-import { type Area, areaSize, type Cell, reductionFor, sheetFor, sheetShapes } from './sheet.ts';
+import { type Area, areaSize, type Cell, reductionFor } from './sheet.ts';
 import { seenExtent, spaceShapes } from './space-picture.ts';
+import { centred, tableSheets } from './table-sheet.ts';
 import { textWidth } from './text-width.ts';
 import { type Projection, titleFoot } from './title-foot.ts';
 import { dimension, type ViewWords } from './view-sheet.ts';
@@ -77,9 +78,6 @@ const framesOf = ({ low, size }: Extent): Readonly<Record<ViewName, { readonly l
 });
 
 const BETWEEN_MM = 16;
-const TABLE_MM = 76;
-const PAD = 3;
-const TITLE_ROWS = 4;
 /** Where along a panel its mark may stand. */
 const ALONG_PANEL = [0.5, 0.35, 0.65, 0.2, 0.8] as const;
 const AROUND = { left: 16, bottom: 16, right: 4, top: 4 } as const;
@@ -261,45 +259,29 @@ const titleRows = (input: AssemblyDrawingInput, reduction: number): readonly (re
  */
 export const assemblyDrawing = (input: AssemblyDrawingInput): readonly Drawing[] => {
   const { assembly, carcass, units, foot } = input;
-  const sheet = sheetFor(units, TITLE_ROWS);
-  const room: Area = {
-    from: [sheet.room.from[0] + PAD, sheet.room.from[1] + PAD],
-    to: [sheet.room.to[0] - PAD, sheet.room.to[1] - PAD],
-  };
-  const split = room.to[0] - TABLE_MM;
-  const figure: Area = {
-    from: [room.from[0] + AROUND.left, room.from[1] + AROUND.bottom],
-    to: [split - COLUMN_GAP - AROUND.right, room.to[1] - AROUND.top],
-  };
   const extent = extentOf(assembly, carcass);
-  const free = areaSize(figure);
   const [w, d, h] = extent.size;
-  const reduction = reductionFor([w + d, h + d], [free[0] - BETWEEN_MM, free[1] - BETWEEN_MM], units);
-  const { places, whole, corner } = viewPlaces(foot.projection, extent, 1 / reduction);
-  const low: Vec2 = [figure.from[0] + (free[0] - whole[0]) / 2, figure.from[1] + (free[1] - whole[1]) / 2];
-  const views = (['face', 'plan', 'right'] as const).flatMap((name) =>
-    viewShapes(input, name, 1 / reduction, [low[0] + places[name][0], low[1] + places[name][1]]),
-  );
-  const cornerFrom: Vec2 = [low[0] + corner[0], low[1] + corner[1]];
-  const cornerTo: Vec2 = foot.projection === 'third' ? figure.to : [low[0] + d / reduction, low[1] + d / reduction];
-  const apart =
-    assembly.panels.length > 1
-      ? apartShapes(input, { from: foot.projection === 'third' ? cornerFrom : figure.from, to: cornerTo })
-      : [];
-  const first = fillColumns(blocksOf(input), [{ from: [split, room.from[1]], to: room.to }]);
-  const pages = [[...views, ...apart, ...first.shapes], ...continuations(first.left, room, TABLE_MM)];
-  return pages.map((shapes, i): Drawing => {
-    const block = {
-      mark: input.marks.letterOf.get(assembly.carcass) ?? '',
-      sheet: `sheet ${i + 1} of ${pages.length}`,
-      rows: titleRows(input, reduction),
-      caution: PAPER_CAUTION,
-    };
-    return {
-      title: `${input.designTitle}: ${input.name}, put together`,
-      size: sheet.size,
-      scale: 1 / reduction,
-      shapes: [...sheetShapes(sheet, block), ...shapes],
-    };
+  return tableSheets({
+    title: `${input.designTitle}: ${input.name}, put together`,
+    mark: input.marks.letterOf.get(assembly.carcass) ?? '',
+    units,
+    surround: AROUND,
+    blocks: blocksOf(input),
+    figure: (room) => {
+      const free = areaSize(room);
+      const reduction = reductionFor([w + d, h + d], [free[0] - BETWEEN_MM, free[1] - BETWEEN_MM], units);
+      const { places, whole, corner } = viewPlaces(foot.projection, extent, 1 / reduction);
+      const low = centred(room, whole);
+      const on = ([x, y]: Vec2): Vec2 => [low[0] + x, low[1] + y];
+      const views = (['face', 'plan', 'right'] as const).flatMap((name) =>
+        viewShapes(input, name, 1 / reduction, on(places[name])),
+      );
+      const left: Area =
+        foot.projection === 'third'
+          ? { from: on(corner), to: room.to }
+          : { from: room.from, to: on([d / reduction, d / reduction]) };
+      const apart = assembly.panels.length > 1 ? apartShapes(input, left) : [];
+      return { reduction, shapes: [...views, ...apart], rows: (each) => titleRows(input, each) };
+    },
   });
 };

@@ -8,8 +8,8 @@ import type { Outcome } from '../outcome.ts';
 import { readDesignFile } from '../read-design-file.ts';
 import { type FileToWrite, writeFiles } from '../write-files.ts';
 
-/** Views that show the cargo space behind the cabinet, which only the whole engine can make. */
-const WITH_SPACE: readonly string[] = ['plan', 'side'];
+/** Views that show the cargo space behind the cabinet, or where it may not be drilled, which only the whole engine can make. */
+const needsSpace = (view: string): boolean => view === 'plan' || view === 'side' || view.startsWith('template-');
 
 const isPdf = (file: string): boolean => file.toLowerCase().endsWith('.pdf');
 
@@ -40,7 +40,7 @@ export const draw = async (path: string, view: string, file: string): Promise<Ou
   if (!isPdf(file) && !file.toLowerCase().endsWith('.svg'))
     throw badInput('--to takes a file that ends in .svg or .pdf', file);
   const design = readDesignFile(path);
-  const whole = WITH_SPACE.includes(view);
+  const whole = needsSpace(view);
   const flow = whole ? await openFlow() : openCabinetFlow();
   const space = whole ? flow.space(design) : null;
   const drawings = createDrawings({
