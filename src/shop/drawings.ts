@@ -99,14 +99,8 @@ export const createDrawings = (input: DrawingsInput): Drawings => {
   return {
     marks,
     rows,
-    views: [
-      ...faceOf.keys(),
-      ...GENERAL,
-      ...explodedOf.keys(),
-      ...assemblyOf.keys(),
-      ...templateOf.keys(),
-      ...(fitout.panels.length > 0 ? [ORDER] : []),
-    ],
+    views: [...faceOf.keys(), ...GENERAL, ...explodedOf.keys(), ...assemblyOf.keys()],
+    papers: [...(fitout.panels.length > 0 ? [ORDER] : []), ...templateOf.keys()],
     parts: [...partOf.keys()],
     templateFile: (name) => {
       const anchored = templateOf.get(name);

@@ -76,6 +76,10 @@ const bookFiles = (work: PapersInput, input: PacketInput): readonly PacketFile[]
   const laid = drawnLayouts(layouts, input).flatMap((each) => each.drawings);
   return [
     ...pdfFile('views.pdf', 'book', 'all views to print', drawn(drawings.views), input),
+    ...drawings.papers.flatMap((name) => {
+      const pages = drawings.draw(name) ?? [];
+      return pdfFile(`${name}.pdf`, 'book', pages[0]?.title ?? name, pages, input);
+    }),
     ...pdfFile('layouts.pdf', 'book', 'all sheets with their cuts to print', laid, input),
     ...pdfFile('drawings.pdf', 'book', 'all part drawings to print', drawn(drawings.parts), input),
   ];
@@ -103,6 +107,25 @@ const routerFiles = ({ drawings, design }: PapersInput, guard: Guard): readonly 
       [],
     ),
   );
+
+/** What is drilled in the vehicle, for a plotter or a laser; as sheets too where nobody writes a book. */
+const templateFiles = (
+  { drawings, design }: PapersInput,
+  { toPdf }: PacketInput,
+  guard: Guard,
+): readonly PacketFile[] => {
+  const unit = design.units === 'in' ? 'inches' : 'millimetres';
+  return drawings.papers.flatMap((name) => [
+    ...guard.make(`The file of ${name}`, (): readonly PacketFile[] => {
+      const text = drawings.templateFile(name);
+      if (text === null) return [];
+      return [
+        { path: `template/${name}.dxf`, kind: 'router', about: `holes in the vehicle, in ${unit}: ${name}`, text },
+      ];
+    }, []),
+    ...(toPdf === undefined ? sheetFiles(name, drawings.draw(name) ?? [], 'template', 'view') : []),
+  ]);
+};
 
 /** Where the weight stands, once enough of the vehicle is known to draw it. */
 const balanceFiles = ({ design, fitout, inspection }: PapersInput): readonly PacketFile[] => {
@@ -220,6 +243,7 @@ export const createPacket = async (input: PacketInput): Promise<Packet> => {
     ...guard.make('The sheet layouts', () => layoutFiles(layouts, input), []),
     ...drawingFiles(work.drawings),
     ...routerFiles(work, guard),
+    ...templateFiles(work, input, guard),
     ...guard.make('The books to print', () => bookFiles(work, input), []),
   ];
   const missing = [...new Set([...missingLines(work), ...guard.missing])];

@@ -54,7 +54,7 @@ export const draw = async (path: string, view: string, file: string): Promise<Ou
   if (sheets === null) {
     const parts = drawings.parts.length > 0 ? `; parts: ${drawings.parts.join(', ')}` : '';
     throw badInput(
-      `there is no view "${view}"; views: ${[...drawings.views, ...CARDS.map(({ name }) => name)].join(', ')}${parts}`,
+      `there is no view "${view}"; views: ${[...drawings.views, ...drawings.papers, ...CARDS.map(({ name }) => name)].join(', ')}${parts}`,
     );
   }
   const files = filesOf(sheets, file, design.title);
