@@ -7,7 +7,13 @@ export interface Found {
   /** $INSUNITS of the header: 4 millimetres, 1 inches. */
   readonly unit: number;
   readonly layers: readonly string[];
-  readonly outlines: readonly { readonly layer: string; readonly area: number; readonly extent: readonly number[] }[];
+  readonly outlines: readonly {
+    readonly layer: string;
+    readonly area: number;
+    readonly extent: readonly number[];
+    /** Corners; where a corner is rounded, the ends of its arc. */
+    readonly points: readonly (readonly number[])[];
+  }[];
   readonly circles: readonly { readonly layer: string; readonly at: readonly number[]; readonly radius: number }[];
   /** Straight lines, and polylines that are open, by their points. */
   readonly lines: readonly { readonly layer: string; readonly points: readonly (readonly number[])[] }[];
@@ -57,6 +63,7 @@ export const byParser = (text: string): Found => {
       return {
         layer,
         area: areaOf(vertices),
+        points: vertices.map(({ x, y }) => [x, y]),
         extent: [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)],
       };
     }),
@@ -93,7 +100,7 @@ for text in json.load(sys.stdin):
         if e.dxftype() == 'LWPOLYLINE' and e.closed:
             p = [tuple(q) for q in e.get_points('xyb')]
             xs = [q[0] for q in p]; ys = [q[1] for q in p]
-            outlines.append(dict(layer=e.dxf.layer, area=area(p), extent=[min(xs), min(ys), max(xs), max(ys)]))
+            outlines.append(dict(layer=e.dxf.layer, area=area(p), points=[[q[0], q[1]] for q in p], extent=[min(xs), min(ys), max(xs), max(ys)]))
         elif e.dxftype() == 'CIRCLE':
             circles.append(dict(layer=e.dxf.layer, at=[e.dxf.center.x, e.dxf.center.y], radius=e.dxf.radius))
         elif e.dxftype() == 'LINE':
