@@ -2,7 +2,7 @@
 export { Button } from './button.tsx';
 export { CheckField } from './check-field.tsx';
 export { Chip, ToggleChip } from './chip.tsx';
-export { ChoiceField } from './choice-field.tsx';
+export { type Choice, ChoiceField } from './choice-field.tsx';
 export { classNames } from './class-names.ts';
 export { Dialog } from './dialog.tsx';
 export { Dimension } from './dimension.tsx';

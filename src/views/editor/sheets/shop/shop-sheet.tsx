@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { lazy, Suspense, useMemo } from 'react';
 import { Button, Heading, SeverityMark, ToggleChip } from '../../parts/index.ts';
 import { useBench } from '../../state/bench.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
@@ -13,9 +13,18 @@ import { PartDrawing } from './part-drawing.tsx';
 import { type ShopLists, shopLists } from './shop-lists.ts';
 import { SHOP_PARTS, showShopPart, useShopPart } from './view.ts';
 
+/** Drawings come when they are first looked at. */
+const DrawingsPart = lazy(() => import('./drawings/drawings-part.tsx').then((it) => ({ default: it.DrawingsPart })));
+
 const Lists = ({ lists }: { readonly lists: ShopLists }) => {
   const part = useShopPart();
   if (part === 'sheet layouts') return <SheetLayoutsPart lists={lists} />;
+  if (part === 'drawings')
+    return (
+      <Suspense fallback={null}>
+        <DrawingsPart lists={lists} />
+      </Suspense>
+    );
   if (part === 'hardware') return <HardwareTable lists={lists} />;
   if (part === 'masses') return <MassTables lists={lists} />;
   return (

@@ -1,7 +1,7 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 
-export const SHOP_PARTS = ['cut list', 'sheet layouts', 'hardware', 'masses'] as const;
+export const SHOP_PARTS = ['cut list', 'sheet layouts', 'drawings', 'hardware', 'masses'] as const;
 export type ShopPart = (typeof SHOP_PARTS)[number];
 
 /** Which list of the packet is open: kept while a person looks at other steps. */

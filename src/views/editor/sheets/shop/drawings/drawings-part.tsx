@@ -1,0 +1,111 @@
+import { useEffect, useState } from 'react';
+import { changeDocument } from '../../../../../design/index.ts';
+import type { Drawing, Drawings } from '../../../../../shop/index.ts';
+import { drawingAddress, PaperPages } from '../../../../paper-pages.tsx';
+import { fileStem } from '../../../files/file-name.ts';
+import { Button, type Choice, ChoiceField, useTheme } from '../../../parts/index.ts';
+import { useDesk } from '../../../state/use-desk.ts';
+import { useEditorParts } from '../../../state/use-editor.ts';
+import { useNames } from '../../../state/use-names.ts';
+import { saveOne } from '../save-packet.ts';
+import type { ShopLists } from '../shop-lists.ts';
+import { drawingChoices } from './drawing-choices.ts';
+import styles from './drawings.module.css';
+import { useChosenDrawing } from './use-chosen-drawing.ts';
+
+const INK = { light: '#1d2328', dark: '#e8e4da' } as const;
+const PROJECTIONS: readonly Choice<'third' | 'first'>[] = [
+  { value: 'third', label: 'third angle' },
+  { value: 'first', label: 'first angle' },
+];
+
+/** The sheets of what is chosen, drawn once the choice is on screen: an order of assembly takes its time. */
+const useSheets = (drawings: Drawings, name: string): readonly Drawing[] | null => {
+  const [drawn, setDrawn] = useState<{
+    readonly of: Drawings;
+    readonly name: string;
+    readonly sheets: readonly Drawing[];
+  } | null>(null);
+  useEffect(() => {
+    const timer = setTimeout(() => setDrawn({ of: drawings, name, sheets: drawings.draw(name) ?? [] }), 30);
+    return () => clearTimeout(timer);
+  }, [drawings, name]);
+  return drawn !== null && drawn.of === drawings && drawn.name === name ? drawn.sheets : null;
+};
+
+interface SaveBarProps {
+  readonly name: string;
+  readonly sheets: readonly Drawing[];
+  readonly drawings: Drawings;
+  readonly title: string;
+}
+
+const SaveBar = ({ name, sheets, drawings, title }: SaveBarProps) => {
+  const tell = useDesk((desk) => desk.tell);
+  const about = sheets[0]?.title ?? name;
+  const path = `${fileStem(title)}-${name}`;
+  const savePdf = async (): Promise<void> => {
+    try {
+      // The writer of PDF is large: it comes when a first page is saved.
+      const { openPdfWriter } = await import('../../open-pdf-writer.ts');
+      const write = await openPdfWriter();
+      saveOne({ path: `${path}.pdf`, kind: 'book', about, bytes: write(sheets, { title: about, subject: title }) });
+      tell(`${path}.pdf saved: print it at actual size.`);
+    } catch (fault) {
+      tell(`The drawing could not be saved: ${String(fault)}`, 'trouble');
+    }
+  };
+  const dxf = drawings.templateFile(name);
+  return (
+    <div className={styles.save}>
+      <Button small disabled={sheets.length === 0} onClick={() => void savePdf()}>
+        Save as PDF
+      </Button>
+      {dxf === null ? null : (
+        <Button small onClick={() => saveOne({ path: `${path}.dxf`, kind: 'router', about, text: dxf })}>
+          Save as DXF
+        </Button>
+      )}
+      <span className={styles.count}>{sheets.length === 1 ? '1 sheet' : `${sheets.length} sheets`}</span>
+    </div>
+  );
+};
+
+/** Every drawing, the anchor templates and the assembly order as they come on paper. */
+export const DrawingsPart = ({ lists }: { readonly lists: ShopLists }) => {
+  const { drawings } = lists;
+  const { design, edit } = useEditorParts((editor) => ({ design: editor.history.design, edit: editor.edit }));
+  const { nameOf } = useNames();
+  const { shown } = useTheme();
+  const choices = drawingChoices(drawings, nameOf);
+  const { name, choose } = useChosenDrawing(choices);
+  const sheets = useSheets(drawings, name);
+  return (
+    <section aria-label="Drawings">
+      <div className={`${styles.bar} no-print`}>
+        <ChoiceField label="Drawing" value={name} choices={choices} onCommit={choose} />
+        <ChoiceField
+          label="Views turned in"
+          value={design.projection}
+          choices={PROJECTIONS}
+          onCommit={(projection) => edit(`draw in ${projection} angle`, (now) => changeDocument(now, { projection }))}
+        />
+        {sheets === null ? null : <SaveBar name={name} sheets={sheets} drawings={drawings} title={design.title} />}
+      </div>
+      {sheets === null ? (
+        <p role="status">Drawing…</p>
+      ) : (
+        sheets.map((drawing, i) => (
+          <img
+            // biome-ignore lint/suspicious/noArrayIndexKey: sheets of one paper come in a fixed order
+            key={i}
+            className={`${styles.sheet} no-print`}
+            src={drawingAddress(drawing, INK[shown])}
+            alt={sheets.length === 1 ? drawing.title : `${drawing.title}, sheet ${i + 1} of ${sheets.length}`}
+          />
+        ))
+      )}
+      {sheets === null ? null : <PaperPages pages={sheets} />}
+    </section>
+  );
+};
