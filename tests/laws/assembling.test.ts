@@ -132,7 +132,7 @@ describe('cut parts put together', () => {
           compared++;
         });
       }),
-      { seed: 314_159, numRuns: 40 },
+      { seed: 314_159, numRuns: 120 },
     );
     expect(joints).toBeGreaterThan(100);
     expect(compared).toBeGreaterThan(100);
