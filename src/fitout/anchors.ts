@@ -127,8 +127,30 @@ const piecesOf = (context: CarcassContext, job: Job): FittingParts => {
     piece('insert', anchor.insert, outer),
     piece('nut', anchor.insert === null ? nutFor(context, bolt) : null, outer),
     piece('plate', anchor.plate, outer),
-    piece('bracket', anchor.on === 'wall' ? anchor.bracket : null, outer),
+    bracketPiece(context, job),
   ]);
+};
+
+/**
+ * The bracket of a wall anchor on the outside of its panel, one leg out to the wall and one up the panel, about the bolt.
+ * It is fitted once the carcass stands: the carcass bears its weight, but it is not carried in with it.
+ */
+const bracketPiece = (context: CarcassContext, { anchor, into, outer }: Job): FittingParts => {
+  if (anchor.on !== 'wall') return NO_PARTS;
+  const [out, up, wide] = context.catalog.hardware.get(anchor.bracket)?.sizeMm ?? [0, 0, 0];
+  const away = add(outer, scale(vectorOf(into), out));
+  const across: Axis = into.axis === ACROSS ? DEEP : ACROSS;
+  const half = (point: Vec3, sign: 1 | -1): Vec3 =>
+    withAxis(withAxis(point, across, point[across] + (sign * wide) / 2), UP, point[UP] + (sign * up) / 2);
+  const parts = pieceOf(context, {
+    id: `${anchor.id}/bracket`,
+    origin: anchor.id,
+    item: anchor.bracket,
+    quantity: 1,
+    at: out > 0 ? boxAround([half(outer, -1), half(away, 1)]) : outer,
+    mover: null,
+  });
+  return { ...parts, bodies: parts.bodies.map((body) => ({ ...body, carcass: null })) };
 };
 
 const edgeDistance = ({ board, into, outer }: Job): number =>

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { carcass, empty, panelOf, solved } from './designs.ts';
+import { bodyBox } from './measures.ts';
 
 const floor = (id: string, rest: Record<string, unknown> = {}) => ({
   id,
@@ -78,6 +79,11 @@ describe('anchors of a carcass 900 wide, 700 high, 600 deep of 17.7 mm', () => {
       bolt: 'bolt-m8x40',
     });
     const parts = bay([wall('left'), wall('right'), wall('back')]);
+    // Legs of 100 out from the side at 900 and up about the bolt, 60 wide; fitted once the carcass stands.
+    const bracket = parts.bodies.find(({ id }) => id === 'anchor-left/bracket');
+    expect(bracket?.carcass).toBeNull();
+    expect(bodyBox(bracket as never)).toEqual({ min: [470, 900, 500], max: [530, 1000, 600] });
+    expect(parts.masses.find(({ id }) => id === 'anchor-left/bracket')).toMatchObject({ carcass: 'carcass-1' });
     // The back stands 12 from the rear; an end of the back is the viewer's right, the low y.
     expect(parts.anchors.map(({ at, into }) => [at, into])).toEqual([
       [

@@ -2,6 +2,9 @@ import type { Vec2 } from '../../base/index.ts';
 import type { CarcassContext } from '../context.ts';
 import type { PanelCut } from '../parts.ts';
 
+/** What the holes of a grille are for: unlike those of screws, they are seen. */
+export const GRILLE_HOLE = 'speaker grille';
+
 /** Rows of a staggered pattern stand closer than its holes do. */
 const ROW_SHARE = Math.sqrt(3) / 2;
 
@@ -19,7 +22,7 @@ export const grilleHoles = (at: Vec2, diameter: number, { rule }: CarcassContext
       const off: Vec2 = [(c + (r % 2 === 0 ? 0 : 0.5)) * pitch, r * pitch * ROW_SHARE];
       if (Math.hypot(...off) > reach) return [];
       const place: Vec2 = [at[0] + off[0], at[1] + off[1]];
-      return [{ kind: 'hole', face: 'a', at: place, diameter: hole, depth: null, why: 'speaker grille' }];
+      return [{ kind: 'hole', face: 'a', at: place, diameter: hole, depth: null, why: GRILLE_HOLE }];
     }),
   );
 };

@@ -1,5 +1,5 @@
 import { type Polygon, signedArea, type Vec2, type Vec3 } from '../../base/index.ts';
-import { type FitOut, foldedPanels } from '../../fitout/index.ts';
+import { type FitOut, foldedPanels, GRILLE_HOLE } from '../../fitout/index.ts';
 import type { Housed } from './housed.ts';
 import {
   type Colour,
@@ -57,6 +57,13 @@ export const panelRing = (panel: Panel, housed: Housed): Polygon =>
         [panel.length - housed.x1, panel.width - housed.y1],
         [housed.x0, panel.width - housed.y1],
       ];
+
+/** What can be seen through a panel: its cut-outs and the holes of a grille. Screws fill the other holes. */
+const seenThrough = (cut: Panel['cuts'][number]): readonly Polygon[] => {
+  if (cut.kind === 'cutout') return [cutoutRing(cut.outline)];
+  const isOpen = cut.kind === 'hole' && cut.why === GRILLE_HOLE;
+  return isOpen ? [cutoutRing({ shape: 'circle', at: cut.at, diameter: cut.diameter })] : [];
+};
 
 /** Cuts a flat piece with holes into triangles, as indices into the outer ring followed by the holes. */
 export type Triangulate = (outer: Polygon, holes: readonly Polygon[]) => readonly (readonly [number, number, number])[];
@@ -137,7 +144,7 @@ export const pushPanel = (panel: Panel, triangulate: Triangulate, paint: PanelPa
   }
   const outer = panelRing(panel, paint.housed);
   const [ringA, ringB] = [bevelledRing(panel, outer, 'a'), bevelledRing(panel, outer, 'b')];
-  const holes = panel.cuts.flatMap((cut) => (cut.kind === 'cutout' ? [cutoutRing(cut.outline)] : []));
+  const holes = panel.cuts.flatMap(seenThrough);
   const { point, way } = carrier(panel.pose);
   const triangles = triangulate(outer, holes);
   const face = (

@@ -74,7 +74,7 @@ export const MountsPart = () => {
   return (
     <section className={settings.settings}>
       <h3 className={settings.subhead}>On the hatch, the trim and outside the carcasses</h3>
-      <ul ref={list} className={sheet.group} aria-label="Mounts">
+      <ul ref={list} className={sheet.group} aria-label="Mounts" hidden={design.mounts.length === 0}>
         {design.mounts.map((mount) => (
           <MountCard key={mount.id} mount={mount} />
         ))}

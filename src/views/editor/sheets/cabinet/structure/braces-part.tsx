@@ -94,7 +94,7 @@ export const BracesPart = ({ carcass }: { readonly carcass: Carcass }) => {
   };
   return (
     <>
-      <ul className={sheet.group} aria-label="Braces">
+      <ul className={sheet.group} aria-label="Braces" hidden={own.length === 0}>
         {own.map((brace) => {
           const onChange = (change: Partial<Brace>): void =>
             edit('change a brace', (now) => changeBrace(now, brace.id, change));

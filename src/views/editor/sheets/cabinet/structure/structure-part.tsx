@@ -62,6 +62,7 @@ export const StructurePart = ({ carcass }: StructurePartProps) => {
   const { fitOut } = useCabinet();
   const units = useUnits();
   const structure = useStructure(carcass);
+  const pieces = carcass.chamfers.length + carcass.wheelhouses.length + carcass.chases.length;
   const card = (
     list: StructureList,
     piece: Carcass[StructureList][number],
@@ -83,7 +84,7 @@ export const StructurePart = ({ carcass }: StructurePartProps) => {
   return (
     <>
       <StandFields carcass={carcass} />
-      <ul className={sheet.group} aria-label="Corners and holes">
+      <ul className={sheet.group} aria-label="Corners and holes" hidden={pieces === 0}>
         {carcass.chamfers.map((own) =>
           card(
             'chamfers',
