@@ -9,6 +9,7 @@ import { CopyPart } from './copy-part.tsx';
 import { PrintPart } from './print-part.tsx';
 import { RecordPart } from './record-part.tsx';
 import { RepliesPart } from './replies-part.tsx';
+import styles from './review.module.css';
 import { RevisionsPart } from './revisions-part.tsx';
 
 /** Revisions, what changed, the chief's copy and the answer to it, and the record that stays with the vehicle. */
@@ -18,7 +19,7 @@ export const ReviewSheet = () => {
   const stamp = useMemo(() => revisionStamp(design), [design]);
   return (
     <>
-      <div className={`${sheet.sheet} no-print`}>
+      <div className={`${sheet.sheet} ${styles.sheet} no-print`}>
         <Heading title="Review" aside={sayStamp(stamp)} />
         <RevisionsPart stamp={stamp} />
         <ComparePart />

@@ -1,0 +1,68 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { printDesign } from '../../src/design/index.ts';
+import { demoDesign } from '../golden/flow.ts';
+import { hostileDesign } from '../laws/hostile.ts';
+import { openApp, openStand, type Stand } from './harness.ts';
+
+// A design whose every word would like to be more than a word, looked at in every step.
+const WAIT_MS = 120_000;
+let stand: Stand;
+const folder = mkdtempSync(join(tmpdir(), 'hatchwright-hostile-'));
+beforeAll(async () => {
+  stand = await openStand();
+}, WAIT_MS);
+afterAll(async () => {
+  await stand?.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+describe('hostile words on screen', () => {
+  it(
+    'are words in every step, and nothing of them runs',
+    async () => {
+      const { value: design } = hostileDesign(demoDesign('harrow-fell'));
+      const file = join(folder, 'hostile.json');
+      writeFileSync(file, printDesign(design));
+      const { page, complaints } = await stand.freshPage({ width: 1440, height: 900 });
+      page.setDefaultTimeout(30_000);
+      const dialogs: string[] = [];
+      page.on('dialog', (dialog) => {
+        dialogs.push(dialog.message());
+        void dialog.dismiss();
+      });
+      await page.addInitScript(() => {
+        for (const name of ['showOpenFilePicker', 'showSaveFilePicker', 'showDirectoryPicker'])
+          Reflect.deleteProperty(window, name);
+      });
+      await openApp(page, stand.address);
+      // A browser asks for a file only after a hand has touched the page.
+      await page.getByRole('heading', { name: 'Hatchwright' }).click();
+      const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Control+o')]);
+      await chooser.setFiles(file);
+      await page.waitForFunction((title) => document.title.startsWith(title), design.title);
+      const scripts = await page.locator('script').count();
+      for (const step of ['Survey', 'Gear', 'Cabinet', 'Inspect', 'Shop', 'Review']) {
+        await page
+          .locator('nav')
+          .getByRole('button', { name: new RegExp(step) })
+          .click();
+        await page.getByRole('region', { name: `${step} sheet` }).waitFor();
+        // Until the inspection has answered, and what follows from it is drawn.
+        await page.waitForTimeout(1_500);
+        expect(await page.title()).toBe(`${design.title} – Hatchwright`);
+        expect(await page.locator('script').count()).toBe(scripts);
+        expect(await page.locator('img[src="x"], #root iframe, #root script, #root b').count()).toBe(0);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(1440);
+      }
+      // The remarks of the reply stand in the Review step as they were written.
+      const sheet = page.getByRole('region', { name: 'Review sheet' });
+      expect(await sheet.textContent()).toContain('<script>document.title="run"</script>');
+      expect(dialogs).toEqual([]);
+      expect(complaints).toEqual([]);
+    },
+    WAIT_MS,
+  );
+});
