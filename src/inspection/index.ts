@@ -29,4 +29,5 @@ export { type BayHeat, bayHeats, type Circuit, type PowerPlan, powerPlan } from 
 export { type Lift, liftsOf } from './reach/index.ts';
 export { isRuleId, RULE_IDS, type RuleId } from './rule-ids.ts';
 export { type FigureName, missingFigures } from './rules/figures-missing.ts';
+export { type StandingHeight, standingHeights } from './rules/heights.ts';
 export { WAY_KINDS, type WayKind } from './ways-out/candidate.ts';

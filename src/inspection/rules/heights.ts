@@ -7,7 +7,9 @@ import type { Job } from '../job.ts';
 import { found, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
 
 /** What a height at the face of a carcass counts from: the ground, or the floor of the vehicle in an aisle. */
-const floorAt = (job: Job, floor: number): ((carcass: string | null) => number) => {
+type Stood = Pick<Job, 'design' | 'fitout' | 'catalog' | 'rules'>;
+
+const floorAt = (job: Stood, floor: number): ((carcass: string | null) => number) => {
   const inAisle = standsInAisle(job.design, job.rules);
   return (id) => {
     const carcass = job.fitout.carcasses.find((own) => own.id === id);
@@ -56,18 +58,41 @@ export const headClear = (job: Job): Verdict => {
   return { ...NOTHING, findings };
 };
 
+/** A thing that hands go to, above where people stand. */
+export interface StandingHeight {
+  readonly id: string;
+  readonly what: 'pull' | 'board';
+  readonly name: string;
+  readonly heightMm: number;
+}
+
+const pullsOf = (job: Stood, floor: number): readonly StandingHeight[] => {
+  const stood = floorAt(job, floor);
+  return job.fitout.hardware.flatMap(({ id, carcass, item, name, at }) =>
+    at !== null && job.catalog.hardware.get(item)?.kind === 'pull'
+      ? [{ id, what: 'pull' as const, name, heightMm: at[2] + stood(carcass) }]
+      : [],
+  );
+};
+
+/** Pulls and open boards above where people stand, the highest first; empty without the height of the floor. */
+export const standingHeights = (job: Stood): readonly StandingHeight[] => {
+  const floor = job.design.vehicle.floorAboveGroundMm;
+  if (floor === null) return [];
+  const stood = floorAt(job, floor);
+  const boards = openBoards(job).map(({ opening, carcass, middle }): StandingHeight => {
+    return { id: opening, what: 'board', name: opening, heightMm: middle[2] + stood(carcass) };
+  });
+  return [...pullsOf(job, floor), ...boards].toSorted((a, b) => b.heightMm - a.heightMm);
+};
+
 /** The edge that an open hatch is pulled down by, and every pull of the cabinet, within reach of a small person. */
 export const pullHeight = (job: Job): Verdict => {
   const floor = job.design.vehicle.floorAboveGroundMm;
   if (floor === null) return NOTHING;
   const limit = ruleLimit(job.rules, 'pull-height-max');
   const hatches = openEdges(job, floor).map(({ id, name, heightMm }) => ({ id, what: `${name}, open,`, heightMm }));
-  const stood = floorAt(job, floor);
-  const pulls = job.fitout.hardware.flatMap(({ id, carcass, item, name, at }) =>
-    at !== null && job.catalog.hardware.get(item)?.kind === 'pull'
-      ? [{ id: id as string, what: name, heightMm: at[2] + stood(carcass) }]
-      : [],
-  );
+  const pulls = pullsOf(job, floor).map(({ id, name, heightMm }) => ({ id, what: name, heightMm }));
   const findings = [...hatches, ...pulls]
     .filter(({ heightMm }) => heightMm > limit.value)
     .map(({ id, what, heightMm }) =>
@@ -111,7 +136,7 @@ interface OpenBoard {
 }
 
 /** Leaves with a working face, as they stand when they are open. */
-const openBoards = (job: Job): readonly OpenBoard[] =>
+const openBoards = (job: Stood): readonly OpenBoard[] =>
   job.fitout.movers.flatMap(({ id, origin, motion }): readonly OpenBoard[] => {
     const content = findOpening(job.design, origin)?.opening.content;
     if (motion.kind !== 'turn' || content?.kind !== 'fitted' || !('worklight' in content.fitting)) return [];

@@ -6,6 +6,7 @@ import { useNames } from '../../state/use-names.ts';
 import { useUnits } from '../../state/use-units.ts';
 import sheet from '../sheet.module.css';
 import styles from './inspect.module.css';
+import { PlanOutline, SideOutline, useVehicleOutline } from './vehicle-sketch.tsx';
 
 interface Wheels {
   readonly rearX: number;
@@ -33,22 +34,18 @@ const Tire = ({ at }: { readonly at: Vec2 }) => (
 
 const Plan = ({ wheels, cases }: { readonly wheels: Wheels; readonly cases: readonly LoadingCaseResult[] }) => {
   const { rearX, frontX, halfTrack } = wheels;
+  const outline = useVehicleOutline(frontX, halfTrack);
   return (
     <DrawingBoard
       label="The centre of gravity of each loading case between the wheels, forward up"
-      from={[-halfTrack - TIRE[0], rearX - TIRE[1]]}
-      to={[halfTrack + TIRE[0], frontX + TIRE[1]]}
+      from={[-outline.halfWidth, outline.rearX]}
+      to={[outline.halfWidth, outline.noseX]}
       margin={[8, 8, 8, 8]}
-      tallest={280}
+      tallest={340}
     >
       {(text) => (
         <>
-          <path
-            d={`M${-halfTrack} ${-rearX}H${halfTrack}V${-frontX}H${-halfTrack}Z`}
-            fill="var(--field)"
-            stroke="var(--ink)"
-            vectorEffect="non-scaling-stroke"
-          />
+          <PlanOutline of={outline} />
           <path
             d={`M0 ${-rearX + 300}V${-frontX - 300}M${-halfTrack} ${-(rearX + frontX) / 2}H${halfTrack}`}
             stroke="var(--line-2)"
@@ -76,13 +73,13 @@ const Plan = ({ wheels, cases }: { readonly wheels: Wheels; readonly cases: read
               <line
                 x1={-one.cg[1]}
                 y1={-one.cg[0]}
-                x2={halfTrack * 0.45}
+                x2={halfTrack * 0.62}
                 y2={-(rearX + ((frontX - rearX) * (i + 1)) / (cases.length + 1))}
                 stroke="var(--line-2)"
                 vectorEffect="non-scaling-stroke"
               />
               <text
-                x={halfTrack * 0.5}
+                x={halfTrack * 0.66}
                 y={-(rearX + ((frontX - rearX) * (i + 1)) / (cases.length + 1)) + text * 0.35}
                 fontSize={text}
                 fill="var(--ink)"
@@ -99,29 +96,31 @@ const Plan = ({ wheels, cases }: { readonly wheels: Wheels; readonly cases: read
 };
 
 const Side = ({ wheels, cases }: { readonly wheels: Wheels; readonly cases: readonly LoadingCaseResult[] }) => {
-  const { rearX, frontX } = wheels;
+  const { rearX, frontX, halfTrack } = wheels;
+  const outline = useVehicleOutline(frontX, halfTrack);
   const known = cases.flatMap((one, i) => (one.cgHeightMm === null ? [] : [{ one, up: one.cgHeightMm, i }]));
   if (known.length === 0)
     return <p className={sheet.soft}>Heights need the floor and the centre of gravity above ground.</p>;
-  const top = Math.max(...known.map(({ up }) => up)) + TIRE[1];
+  const top = Math.max(outline.roof, ...known.map(({ up }) => up)) + TIRE[1] * 0.6;
   // Numbers stand in a row above, in the order of the list from the rear.
   const labelX = (i: number): number => rearX + ((frontX - rearX) * (i + 1)) / (cases.length + 1);
   return (
     <DrawingBoard
       label="The centre of gravity of each loading case above ground, forward to the right"
-      from={[rearX - TIRE[1], 0]}
-      to={[frontX + TIRE[1], top]}
+      from={[outline.rearX, 0]}
+      to={[outline.noseX, top]}
       margin={[8, 8, 8, 8]}
-      tallest={190}
+      tallest={300}
     >
       {(text) => (
         <>
           <path
-            d={`M${rearX - TIRE[1]} 0H${frontX + TIRE[1]}`}
+            d={`M${outline.rearX} 0H${outline.noseX}`}
             stroke="var(--ink)"
             strokeWidth={1.5}
             vectorEffect="non-scaling-stroke"
           />
+          <SideOutline of={outline} frontX={frontX} />
           {[rearX, frontX].map((x) => (
             <circle
               key={x}

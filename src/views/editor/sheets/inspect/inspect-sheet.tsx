@@ -8,6 +8,7 @@ import { MoversPart } from '../scrub/movers-part.tsx';
 import sheet from '../sheet.module.css';
 import { Sale } from '../survey/sale.tsx';
 import { AcceptedList } from './accepted-list.tsx';
+import { AnchorsPicture } from './anchors-picture.tsx';
 import { ArrangePart } from './arrange-part.tsx';
 import { CarryInPlan } from './carry-in-plan.tsx';
 import { CautionList } from './caution-list.tsx';
@@ -95,6 +96,7 @@ const Findings = ({ inspection, fresh }: { readonly inspection: Inspection; read
       </p>
       <AskedOnce />
       <HeldTo />
+      <AnchorsPicture inspection={inspection} />
       <Loads cases={inspection.cases} />
       <OwnCases />
       <ArrangePart />

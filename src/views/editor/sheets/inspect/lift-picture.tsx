@@ -2,10 +2,11 @@ import { useMemo } from 'react';
 import { boxAround, boxCorners, formatMass, placed, type Vec3 } from '../../../../base/index.ts';
 import { shapeBox } from '../../../../bodies/index.ts';
 import { houseRules } from '../../../../catalog/index.ts';
-import { type Lift, liftsOf } from '../../../../inspection/index.ts';
-import { DrawingBoard, Heading, Table, tableStyles } from '../../parts/index.ts';
+import { type Lift, liftsOf, standingHeights } from '../../../../inspection/index.ts';
+import { DrawingBoard, Heading, Length, Table, tableStyles } from '../../parts/index.ts';
 import { useBench } from '../../state/bench.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
+import { useNames } from '../../state/use-names.ts';
 import { useUnits } from '../../state/use-units.ts';
 import sheet from '../sheet.module.css';
 
@@ -64,8 +65,23 @@ const Face = () => {
       const body = fitOut.bodies.find(({ origin, kind }) => origin === lift.gear && kind === 'gear');
       if (!body) return [];
       const { min, max } = shapeBox(body.shape);
-      return [{ lift, from: flat([0, max[1], min[2]]), to: flat([0, min[1], max[2]]) }];
-    });
+      return [{ lift, deep: min[0], from: flat([0, max[1], min[2]]), to: flat([0, min[1], max[2]]) }];
+    })
+    // What stands behind is drawn first and shows through what stands before it.
+    .toSorted((a, b) => b.deep - a.deep);
+  // Behind another item the figure stands at the foot, where that one leaves room for it.
+  const isCovered = (at: number): boolean => {
+    const own = items[at];
+    return items.some(
+      ({ from, to }, i) =>
+        i > at &&
+        own !== undefined &&
+        from[0] < own.to[0] &&
+        to[0] > own.from[0] &&
+        from[1] < own.to[1] &&
+        to[1] > own.from[1],
+    );
+  };
   const rect = (from: readonly [number, number], to: readonly [number, number]) => ({
     x: from[0],
     y: -to[1],
@@ -119,25 +135,32 @@ const Face = () => {
             where heavy gear belongs
           </text>
           {items.map(({ lift, from, to }) => (
-            <g key={lift.gear}>
-              <rect
-                {...rect(from, to)}
-                fill="var(--sheet)"
-                stroke={inkOf(lift.index)}
-                strokeWidth={1.6}
-                vectorEffect="non-scaling-stroke"
-              />
-              <text
-                x={(from[0] + to[0]) / 2}
-                y={-(from[1] + to[1]) / 2 + text * 0.35}
-                fontSize={text}
-                textAnchor="middle"
-                fill="var(--ink)"
-                fontWeight={600}
-              >
-                {lift.index === null ? '×' : lift.index.toFixed(2)}
-              </text>
-            </g>
+            <rect
+              key={lift.gear}
+              {...rect(from, to)}
+              fill="var(--sheet)"
+              fillOpacity={0.7}
+              stroke={inkOf(lift.index)}
+              strokeWidth={1.6}
+              vectorEffect="non-scaling-stroke"
+            />
+          ))}
+          {items.map(({ lift, from, to }, i) => (
+            <text
+              key={lift.gear}
+              x={(from[0] + to[0]) / 2}
+              y={
+                isCovered(i)
+                  ? -from[1] - text * 0.3
+                  : -to[1] + Math.min(text * 1.15, (to[1] - from[1]) / 2 + text * 0.35)
+              }
+              fontSize={text}
+              textAnchor="middle"
+              fill="var(--ink)"
+              fontWeight={600}
+            >
+              {lift.index === null ? '×' : lift.index.toFixed(2)}
+            </text>
           ))}
         </>
       )}
@@ -156,6 +179,39 @@ const Row = ({ lift }: { readonly lift: Lift }) => {
       <td className={tableStyles.number}>{indexText(lift.index)}</td>
       <td className={tableStyles.number}>{indexText(lift.destinationIndex)}</td>
     </tr>
+  );
+};
+
+/** Pulls and open boards: how high hands go to them. */
+const Heights = () => {
+  const { catalog } = useBench();
+  const units = useUnits();
+  const names = useNames();
+  const { design, fitOut, rules } = useLifts();
+  const rows = useMemo(
+    () => standingHeights({ design, fitout: fitOut, catalog, rules }),
+    [design, fitOut, catalog, rules],
+  );
+  if (rows.length === 0) return null;
+  return (
+    <Table label="Heights of pulls and boards">
+      <thead>
+        <tr>
+          <th scope="col">pulls and open boards</th>
+          <th scope="col">above where one stands</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ id, heightMm }) => (
+          <tr key={id}>
+            <th scope="row">{names.nameOf(id)}</th>
+            <td className={tableStyles.number}>
+              <Length mm={heightMm} units={units} unit />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </Table>
   );
 };
 
@@ -189,6 +245,7 @@ export const LiftPicture = () => {
               ))}
             </tbody>
           </Table>
+          <Heights />
           <p className={sheet.soft}>
             Screening: not for one hand, kneeling, ice or haste. Local rules on lifting decide.
           </p>
