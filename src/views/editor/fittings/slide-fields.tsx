@@ -71,7 +71,7 @@ export const SlideField = ({ opening, slide, mounts, onChange, length }: SlideFi
                 <Length mm={result.sill.beyondMm} units={units} unit /> beyond the sill
                 {result.sill.leftMm > 0 ? (
                   <>
-                    , its rear <Length mm={result.sill.leftMm} units={units} unit /> before it
+                    , its rear edge <Length mm={result.sill.leftMm} units={units} unit /> inside
                   </>
                 ) : null}
               </dd>

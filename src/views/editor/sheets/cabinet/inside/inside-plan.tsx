@@ -7,6 +7,9 @@ import { useCabinet } from '../use-cabinet.ts';
 import styles from './plan.module.css';
 import { PlanGearBlock } from './plan-gear.tsx';
 import { levelsOf, planOf } from './plan-model.ts';
+import { storeysOf } from './storeys.ts';
+
+const NO_ROOMS: ReturnType<typeof roomsIn> = [];
 
 /** The plan takes at most this width and height, in pixels. */
 const WIDEST_PX = 250;
@@ -16,7 +19,16 @@ const TALLEST_PX = 220;
 export const InsidePlan = () => {
   const { design, fitOut, chosen } = useCabinet();
   const opening = chosen.opening;
-  const rooms = useMemo(() => (opening ? roomsIn(design, fitOut, opening.id) : []), [design, fitOut, opening]);
+  const storeys = useMemo(
+    () => (opening ? storeysOf(opening, roomsIn(design, fitOut, opening.id)) : []),
+    [design, fitOut, opening],
+  );
+  const [wantedStorey, setStorey] = useState(0);
+  const standsOn = storeys.findIndex(({ rooms: own }) =>
+    own.some((room) => room.opening === chosen.gear?.place?.opening),
+  );
+  const storey = standsOn >= 0 ? standsOn : Math.min(wantedStorey, storeys.length - 1);
+  const rooms = storeys[storey]?.rooms ?? NO_ROOMS;
   const levels = levelsOf(rooms);
   const [wantedLevel, setLevel] = useState(0);
   const gearLevel = chosen.gear?.place?.level;
@@ -36,6 +48,15 @@ export const InsidePlan = () => {
   return (
     <section className={styles.inside}>
       <Heading level={3} title="Inside" aside={`${openingWords(opening)}, seen from above, face at the foot`} />
+      {storeys.length > 1 ? (
+        <div className={styles.levels} role="toolbar" aria-label="Deck shown">
+          {storeys.map(({ name }, i) => (
+            <ToggleChip key={name} pressed={i === storey} onClick={() => setStorey(i)}>
+              {name}
+            </ToggleChip>
+          ))}
+        </div>
+      ) : null}
       {levels.length > 1 ? (
         <div className={styles.levels} role="toolbar" aria-label="Level shown">
           {levels.map((one) => (
