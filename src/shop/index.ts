@@ -35,6 +35,7 @@ export { type LetteredStrip, sheetStrips } from './layout-figure.ts';
 export { cutSequenceCsv, layoutDrawings } from './layout-files.ts';
 export * from './marks.ts';
 export * from './masses.ts';
+export { missingLines } from './missing.ts';
 export * from './operations.ts';
 export { orderLines } from './order-lines.ts';
 export * from './packet.ts';

@@ -2,7 +2,10 @@ import { sayFitProblem } from '../says/index.ts';
 import { namesOf, type PapersInput } from './papers/paper.ts';
 import { boardRemarks } from './sheet-layouts.ts';
 
-type MissingInput = Pick<PapersInput, 'design' | 'fitout' | 'space' | 'layouts' | 'price' | 'drawings' | 'inspection'>;
+type MissingInput = Pick<
+  PapersInput,
+  'design' | 'fitout' | 'space' | 'carry' | 'layouts' | 'price' | 'drawings' | 'inspection'
+>;
 
 /**
  * What a reader would look for in the packet and not find, a sentence each: parts of the design that could not be
@@ -22,6 +25,9 @@ export const missingLines = (input: MissingInput): readonly string[] => {
     ...price.missing,
     ...(space === null
       ? ['The vehicle stands behind no view and no gap to it is checked: the survey does not give a cargo space yet.']
+      : []),
+    ...(space !== null && !input.carry && fitout.carcasses.length > 0
+      ? ['No paper says how the cabinet is carried in: the way has not been searched for yet.']
       : []),
     ...(inspection.cases.length === 0
       ? ['No axle load, no balance picture: the weigh slip, the wheelbase or the place of the rear axle is missing.']

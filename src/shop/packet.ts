@@ -1,3 +1,4 @@
+import { printDesign } from '../design/index.ts';
 import { revisionStamp } from '../revision/index.ts';
 import { CAUTIONS, nameOfPart, sayStamp } from '../says/index.ts';
 import { cutListCsv, cutListTable } from './cut-list-csv.ts';
@@ -13,7 +14,7 @@ import { massesCsv, massLines, massTable } from './masses.ts';
 import { createGuard, type Guard, missingLines } from './missing.ts';
 import type { PacketFile } from './packet-file.ts';
 import type { PdfWriter } from './paper/index.ts';
-import { firstPage, type PapersInput, papersOf } from './papers/index.ts';
+import { booksOf, firstPage, type PapersInput, papersOf } from './papers/index.ts';
 import { type Price, priceCsv, priceTable } from './price/index.ts';
 import { releaseLines } from './release.ts';
 import type { SheetLayouts } from './sheet-layouts.ts';
@@ -24,6 +25,8 @@ import { workbook } from './workbook.ts';
 export interface PacketInput extends ShopWorkInput {
   /** With it, papers and books to print come as well. */
   readonly toPdf?: PdfWriter;
+  /** Told what comes next before it is made, and waited for; what it throws ends the making. */
+  readonly pace?: (next: string) => Promise<void>;
 }
 
 export interface Packet {
@@ -32,7 +35,10 @@ export interface Packet {
   readonly price: Price;
   /** What a reader would look for and not find, a sentence each. */
   readonly missing: readonly string[];
+  readonly firstPage: readonly Drawing[];
 }
+
+const FIRST_PAGE = 'read this first: what is in the packet, and what is missing';
 
 /** What a manifest says of itself, so that a reader knows what it has. */
 export const PACKET_FORMAT = 'hatchwright-packet';
@@ -69,27 +75,20 @@ const pdfFile = (
     ? []
     : [{ path, kind, about, bytes: toPdf(pages, { title: about, subject: titleLine(design) }) }];
 
-/** Views, sheets and parts as one file each to print at actual size; nothing where there is no page. */
-const bookFiles = (work: PapersInput, input: PacketInput): readonly PacketFile[] => {
-  const { drawings, layouts } = work;
-  const drawn = (names: readonly string[]): readonly Drawing[] => names.flatMap((name) => drawings.draw(name) ?? []);
-  const laid = drawnLayouts(layouts, input).flatMap((each) => each.drawings);
-  return [
-    ...pdfFile('views.pdf', 'book', 'all views to print', drawn(drawings.views), input),
-    ...drawings.papers.flatMap((name) => {
-      const pages = drawings.draw(name) ?? [];
-      return pdfFile(`${name}.pdf`, 'book', pages[0]?.title ?? name, pages, input);
-    }),
-    ...pdfFile('layouts.pdf', 'book', 'all sheets with their cuts to print', laid, input),
-    ...pdfFile('drawings.pdf', 'book', 'all part drawings to print', drawn(drawings.parts), input),
+/** Papers and books as files to print, one after another: whoever waits for them can be told, and can stop. */
+const printedFiles = async (work: PapersInput, input: PacketInput, guard: Guard): Promise<readonly PacketFile[]> => {
+  const files: PacketFile[] = [];
+  const papers = [
+    ...papersOf(work).map((paper) => ({ paper, kind: 'paper' as const })),
+    ...booksOf(work).map((paper) => ({ paper, kind: 'book' as const })),
   ];
+  for (const { paper, kind } of papers) {
+    const path = `${paper.name}.pdf`;
+    await input.pace?.(path);
+    files.push(...guard.make(path, () => pdfFile(path, kind, paper.about, paper.pages(), input), []));
+  }
+  return files;
 };
-
-/** Every paper that is not a drawing: lists, labels, sheets to tick and to sign. */
-const paperFiles = (work: PapersInput, input: PacketInput, guard: Guard): readonly PacketFile[] =>
-  papersOf(work).flatMap(({ name, about, pages }) =>
-    guard.make(`${name}.pdf`, () => pdfFile(`${name}.pdf`, 'paper', about, pages(), input), []),
-  );
 
 /** Every part as it goes to a router, a laser or a shear. */
 const routerFiles = ({ drawings, design }: PapersInput, guard: Guard): readonly PacketFile[] =>
@@ -135,14 +134,8 @@ const balanceFiles = ({ design, fitout, inspection }: PapersInput): readonly Pac
   return drawn ? sheetFiles('balance', [drawn], 'views', 'view') : [];
 };
 
-const drawnLayouts = (layouts: SheetLayouts, { design }: PacketInput): ReturnType<typeof layoutDrawings> =>
-  layoutDrawings(layouts, {
-    ...titleWords(design),
-    units: design.units,
-  });
-
-const layoutFiles = (layouts: SheetLayouts, input: PacketInput): readonly PacketFile[] =>
-  drawnLayouts(layouts, input).flatMap(({ name, drawings }) =>
+const layoutFiles = ({ layouts, design }: PapersInput): readonly PacketFile[] =>
+  layoutDrawings(layouts, { ...titleWords(design), units: design.units }).flatMap(({ name, drawings }) =>
     sheetFiles(name, drawings, 'layouts', 'layout', '-page-'),
   );
 
@@ -191,11 +184,30 @@ const workbookFiles = async (work: PapersInput): Promise<readonly PacketFile[]> 
   ];
 };
 
-/** A drawing that cannot be made is named and leaves its place empty. */
-const guarded = (drawings: Drawings, guard: Guard): Drawings => ({
-  ...drawings,
-  draw: (name) => guard.make(`The drawing ${name}`, () => drawings.draw(name), null),
-});
+/** Hidden lines of more parts than this in one picture take minutes. */
+const MOST_IN_PICTURE = 300;
+const PICTURES = /^(exploded|assembly)-/;
+
+/** Each drawing is made once. One that cannot be made is named and leaves its place empty. */
+const guarded = (drawings: Drawings, { fitout }: PacketInput, guard: Guard): Drawings => {
+  const made = new Map<string, readonly Drawing[] | null>();
+  const draw = (name: string): readonly Drawing[] | null => {
+    if (PICTURES.test(name) && fitout.panels.length > MOST_IN_PICTURE)
+      throw new RangeError(`it would show more than ${MOST_IN_PICTURE} parts at once`);
+    return drawings.draw(name);
+  };
+  return {
+    ...drawings,
+    draw: (name) => {
+      if (!made.has(name))
+        made.set(
+          name,
+          guard.make(`The drawing ${name}`, () => draw(name), null),
+        );
+      return made.get(name) ?? null;
+    },
+  };
+};
 
 const manifest = (
   { design, inspection, fitout, drawings }: PapersInput,
@@ -232,28 +244,30 @@ const manifest = (
  */
 export const createPacket = async (input: PacketInput): Promise<Packet> => {
   const guard = createGuard();
-  const work = shopWork(input, guarded(createDrawings(input), guard));
+  const work = shopWork(input, guarded(createDrawings(input), input, guard));
   const { layouts, price } = work;
+  await input.pace?.('lists');
   const books = await guard.makeLater('lists.xlsx', () => workbookFiles(work), []);
+  await input.pace?.('drawings');
   const made: readonly PacketFile[] = [
     ...listFiles(work, guard),
     ...books,
-    ...paperFiles(work, input, guard),
     ...guard.make('The balance picture', () => balanceFiles(work), []),
-    ...guard.make('The sheet layouts', () => layoutFiles(layouts, input), []),
+    ...guard.make('The sheet layouts', () => layoutFiles(work), []),
     ...drawingFiles(work.drawings),
     ...routerFiles(work, guard),
     ...templateFiles(work, input, guard),
-    ...guard.make('The books to print', () => bookFiles(work, input), []),
+    ...(await printedFiles(work, input, guard)),
   ];
+  const own: PacketFile = {
+    path: 'design.json',
+    kind: 'contents',
+    about: 'the design itself, to open again',
+    text: printDesign(input.design),
+  };
   const missing = [...new Set([...missingLines(work), ...guard.missing])];
-  const first = pdfFile(
-    'first-page.pdf',
-    'first-page',
-    'read this first: what is in the packet, and what is missing',
-    firstPage(work, made, missing),
-    input,
-  );
-  const files = [...first, ...made];
-  return { files: [...files, manifest(work, files, missing)], layouts, price, missing };
+  const front = firstPage(work, made, missing);
+  const first = pdfFile('first-page.pdf', 'first-page', FIRST_PAGE, front, input);
+  const files = [...first, ...made, own];
+  return { files: [...files, manifest(work, files, missing)], layouts, price, missing, firstPage: front };
 };

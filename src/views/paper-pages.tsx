@@ -13,9 +13,15 @@ const sheetOf = ({ size: [width, height] }: Drawing): string => {
   return `${paper} ${width > height ? 'across' : 'upright'}`;
 };
 
-/** On paper only: drawings as whole pages at their true size. */
-export const PaperPages = ({ pages }: { readonly pages: readonly Drawing[] }) => (
-  <div className={styles.paper}>
+interface PaperPagesProps {
+  readonly pages: readonly Drawing[];
+  /** Shown on screen as well, as wide as there is room. */
+  readonly onScreen?: boolean;
+}
+
+/** Drawings as whole pages: on paper at their true size. */
+export const PaperPages = ({ pages, onScreen = false }: PaperPagesProps) => (
+  <div className={onScreen ? styles.shown : styles.paper} data-paper>
     {pages.map((page, i) => (
       <img
         // biome-ignore lint/suspicious/noArrayIndexKey: pages of one paper come in a fixed order.

@@ -1,7 +1,9 @@
 import type { Drawing } from '../drawing/drawing.ts';
 import { CARDS } from '../gear-map/index.ts';
 import { labelPages, partLabels } from '../labels/index.ts';
+import { layoutDrawings } from '../layout-files.ts';
 import { createGearMap } from '../review-copy/index.ts';
+import { titleWords } from '../title-words.ts';
 import { carryInPaper } from './carry-in-paper.ts';
 import { cutListPaper } from './cut-list-paper.ts';
 import { hardwarePaper } from './hardware-paper.ts';
@@ -38,3 +40,31 @@ const PAPERS: readonly (Omit<Paper, 'pages'> & { readonly draw: (input: PapersIn
 /** The papers of a packet; pages are drawn when they are asked for. */
 export const papersOf = (input: PapersInput): readonly Paper[] =>
   PAPERS.map(({ name, about, draw }) => ({ name, about, pages: () => draw(input) }));
+
+/** What the papers among the drawings are, by the start of their names. */
+const PAPER_WORDS = [
+  ['template', 'holes in the vehicle at true size'],
+  ['assembly', 'what goes together in which order'],
+] as const;
+
+/** The drawings bound together to print at actual size: views, sheets with their cuts, parts. */
+export const booksOf = (work: PapersInput): readonly Paper[] => {
+  const { drawings, layouts, design } = work;
+  const drawn = (names: readonly string[]): readonly Drawing[] => names.flatMap((name) => drawings.draw(name) ?? []);
+  return [
+    { name: 'views', about: 'all views to print', pages: () => drawn(drawings.views) },
+    // Templates and the assembly order: each a paper of its own, some on large sheets.
+    ...drawings.papers.map((name) => ({
+      name,
+      about: PAPER_WORDS.find(([start]) => name.startsWith(start))?.[1] ?? name.replaceAll('-', ' '),
+      pages: () => drawings.draw(name) ?? [],
+    })),
+    {
+      name: 'layouts',
+      about: 'all sheets with their cuts to print',
+      pages: () =>
+        layoutDrawings(layouts, { ...titleWords(design), units: design.units }).flatMap((each) => each.drawings),
+    },
+    { name: 'drawings', about: 'all part drawings to print', pages: () => drawn(drawings.parts) },
+  ];
+};

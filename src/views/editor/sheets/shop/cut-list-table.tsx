@@ -10,6 +10,16 @@ import type { ShopLists } from './shop-lists.ts';
 const holds = (part: MarkedPart, ids: readonly string[]): boolean =>
   part.panels.some((panel) => ids.includes(panel.id));
 
+/** What the person at the saw must not mix up: hand, bands, notes. */
+const asides = ({ hand, bands, note }: CutListRow): readonly string[] => {
+  const banded = (['l1', 'l2', 'w1', 'w2'] as const).filter((edge) => bands[edge] !== null);
+  return [
+    ...(hand === null ? [] : [`${hand} hand`]),
+    ...(banded.length === 0 ? [] : [`band ${banded.map((edge) => edge.toUpperCase()).join(' ')}`]),
+    ...(note === '' ? [] : [note]),
+  ];
+};
+
 interface LineProps {
   readonly row: CutListRow;
   readonly part: MarkedPart;
@@ -40,7 +50,12 @@ const Line = ({ row, part }: LineProps) => {
       <td className={tableStyles.number}>{row.quantity}</td>
       <td>
         {row.name}
-        {row.note === '' ? null : <span className={styles.grain}> · {row.note}</span>}
+        {asides(row).map((words) => (
+          <span key={words} className={styles.grain}>
+            {' '}
+            · {words}
+          </span>
+        ))}
       </td>
       <td className={tableStyles.number}>
         <Length mm={row.cutLength} units={units} />

@@ -1,86 +1,84 @@
 import { useRef, useState } from 'react';
-import type { CarryIn, Inspection } from '../../../../inspection/index.ts';
-import type { PacketFile } from '../../../../shop/index.ts';
-import { Button, Dialog } from '../../parts/index.ts';
+import { type PacketFile, zipFiles } from '../../../../shop/index.ts';
+import { fileStem } from '../../files/file-name.ts';
+import { Button } from '../../parts/index.ts';
 import { useDesk } from '../../state/use-desk.ts';
-import { useEditor } from '../../state/use-editor.ts';
-import { canSaveFolder, packetFiles, saveIntoFolder, saveOne } from './save-packet.ts';
+import { PacketFiles } from './packet-files.tsx';
+import { canSaveFolder, makePacket, type PacketWish, pickFolder, saveIntoFolder, saveOne } from './save-packet.ts';
 import styles from './shop.module.css';
 import type { ShopLists } from './shop-lists.ts';
+import { usePacketWish } from './use-packet-wish.ts';
 
 const isAbort = (fault: unknown): boolean => fault instanceof Error && fault.name === 'AbortError';
 
-interface OneByOneProps {
-  readonly files: readonly PacketFile[];
-  readonly onClose: () => void;
+/** How far the making or saving is, and the way to stop it. */
+interface Task {
+  readonly says: string;
+  readonly stop: () => void;
 }
 
-/** One file after another, for a browser that cannot write into a folder. */
-const OneByOne = ({ files, onClose }: OneByOneProps) => (
-  <Dialog title="Save the packet" wide onClose={onClose} foot={<Button onClick={onClose}>Done</Button>}>
-    <p>This browser cannot write into a folder, so the packet is saved one file at a time.</p>
-    <ul className={styles.files}>
-      {files.map((file) => (
-        <li key={file.path}>
-          <Button small title={file.about} onClick={() => saveOne(file)}>
-            {file.path}
-          </Button>
-        </li>
-      ))}
-    </ul>
-  </Dialog>
-);
-
-interface PacketBarProps {
-  readonly lists: ShopLists;
-  /** Null until the present design is inspected: the packet holds the inspection sheet. */
-  readonly inspection: Inspection | null;
-  /** How everything is carried in, once that was searched for. */
-  readonly carry: CarryIn | null;
-}
+type Where = 'folder' | 'zip' | 'one';
 
 /** Saves and prints the packet; a long save says how far it is and can be stopped. */
-export const PacketBar = ({ lists, inspection, carry }: PacketBarProps) => {
-  const design = useEditor((editor) => editor.history.design);
+export const PacketBar = ({ lists }: { readonly lists: ShopLists }) => {
+  const wish = usePacketWish(lists);
   const tell = useDesk((desk) => desk.tell);
-  const [progress, setProgress] = useState<string | null>(null);
-  const [oneByOne, setOneByOne] = useState<readonly PacketFile[] | null>(null);
-  const stop = useRef<AbortController | null>(null);
-  const save = async (judged: Inspection): Promise<void> => {
-    const files = await packetFiles(design, lists, judged, carry);
-    if (!canSaveFolder()) return setOneByOne(files);
+  const [task, setTask] = useState<Task | null>(null);
+  const [files, setFiles] = useState<readonly PacketFile[] | null>(null);
+  const busy = useRef(false);
+  const save = async (wished: PacketWish, where: Where): Promise<void> => {
+    if (busy.current) return;
+    busy.current = true;
     const stopper = new AbortController();
-    stop.current = stopper;
+    const say = (says: string): void => setTask({ says, stop: () => stopper.abort() });
     try {
-      const say = (done: number): void => setProgress(`${done} of ${files.length} files`);
-      const folder = await saveIntoFolder(files, say, stopper.signal);
-      tell(`${files.length} files saved into ${folder}.`);
+      const folder = where === 'folder' ? await pickFolder() : null;
+      say('making the packet');
+      const packet = await makePacket(wished, (next) => say(`making ${next}`), stopper.signal);
+      if (folder) {
+        const { length } = packet.files;
+        await saveIntoFolder(folder, packet.files, (done) => say(`${done} of ${length} files`), stopper.signal);
+        tell(`${length} files saved into ${folder.name}.`);
+      } else if (where === 'zip') {
+        const path = `${fileStem(wished.lists.input.design.title)}-packet.zip`;
+        saveOne({ path, kind: 'contents', about: 'the whole packet', bytes: zipFiles(packet.files) });
+        tell(`${packet.files.length} files saved as ${path}.`);
+      } else setFiles(packet.files);
     } catch (fault) {
       if (!isAbort(fault)) tell(`The packet could not be saved: ${String(fault)}`, 'trouble');
     } finally {
-      setProgress(null);
+      busy.current = false;
+      setTask(null);
     }
   };
+  const waits = wish === null ? 'Waits for the inspection, whose sheet goes into the packet' : undefined;
+  const button = (where: Where, words: string, main = false) => (
+    <Button
+      look={main ? 'main' : 'plain'}
+      disabled={task !== null || wish === null}
+      title={waits}
+      onClick={() => wish && void save(wish, where)}
+    >
+      {words}
+    </Button>
+  );
   return (
     <div className={`${styles.bar} no-print`}>
-      <Button
-        look="main"
-        disabled={progress !== null || inspection === null}
-        title={inspection === null ? 'Waits for the inspection, whose sheet goes into the packet' : undefined}
-        onClick={() => inspection && void save(inspection)}
-      >
-        Save the packet…
+      {canSaveFolder() ? button('folder', 'Save the packet…', true) : null}
+      {button('zip', 'All in one zip', !canSaveFolder())}
+      {button('one', 'One file…')}
+      <Button title="Prints what is shown here" onClick={() => window.print()}>
+        Print
       </Button>
-      <Button onClick={() => window.print()}>Print this list</Button>
-      {progress === null ? null : (
+      {task === null ? null : (
         <span role="status">
-          {progress}{' '}
-          <Button small onClick={() => stop.current?.abort()}>
+          {task.says}{' '}
+          <Button small onClick={task.stop}>
             Stop
           </Button>
         </span>
       )}
-      {oneByOne ? <OneByOne files={oneByOne} onClose={() => setOneByOne(null)} /> : null}
+      {files ? <PacketFiles files={files} onClose={() => setFiles(null)} /> : null}
     </div>
   );
 };

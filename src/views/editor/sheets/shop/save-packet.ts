@@ -1,8 +1,14 @@
-import { type Design, printDesign } from '../../../../design/index.ts';
-import type { CarryIn, Inspection } from '../../../../inspection/index.ts';
-import { createPacket, type PacketFile, type PacketInput, sheetJobs } from '../../../../shop/index.ts';
-import { DESIGN_FILE_ENDING, fileStem } from '../../files/file-name.ts';
+import type { CarryIn, Inspection, OpeningOrder } from '../../../../inspection/index.ts';
+import {
+  createPacket,
+  type Drawing,
+  type Packet,
+  type PacketFile,
+  type PacketInput,
+  sheetJobs,
+} from '../../../../shop/index.ts';
 import { cutAgainOf } from '../cut-warning.tsx';
+import type { LabelChoice } from './label-choice.ts';
 import { jobsKey, layoutsFor } from './layouts/layouts-store.ts';
 import type { ShopLists } from './shop-lists.ts';
 
@@ -12,31 +18,60 @@ const shownLayouts = ({ drawings, input }: ShopLists): Pick<PacketInput, 'layout
   return layouts === null ? {} : { layouts };
 };
 
-/** The files that leave for the saw, the design file among them, so that the packet can be opened again. */
-export const packetFiles = async (
-  design: Design,
-  lists: ShopLists,
-  inspection: Inspection,
-  carry: CarryIn | null,
-): Promise<readonly PacketFile[]> => [
-  ...(
-    await createPacket({
-      ...lists.input,
-      inspection,
-      carry,
-      cutAgain: cutAgainOf(design, lists.input.catalog),
-      // The writer of PDF is large: it comes when a first packet is saved.
-      toPdf: await (await import('../open-pdf-writer.ts')).openPdfWriter(),
-      ...shownLayouts(lists),
-    })
-  ).files,
-  {
-    path: `${fileStem(design.title)}${DESIGN_FILE_ENDING}`,
-    kind: 'contents',
-    about: 'the design itself',
-    text: printDesign(design),
-  },
-];
+export interface PacketWish {
+  readonly lists: ShopLists;
+  readonly inspection: Inspection;
+  readonly order: OpeningOrder;
+  /** How everything is carried in, once that was searched for. */
+  readonly carry: CarryIn | null;
+  readonly labels: LabelChoice;
+}
+
+const inputOf = ({ lists, inspection, order, carry, labels }: PacketWish): PacketInput => ({
+  ...lists.input,
+  inspection,
+  order,
+  carry,
+  cutAgain: cutAgainOf(lists.input.design, lists.input.catalog),
+  ...shownLayouts(lists),
+  ...labels,
+});
+
+/** Lets the page draw and answer before the next piece of work. */
+const breath = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+
+/** The files that leave for the saw, papers and all. Rejects with AbortError when the person stops it. */
+export const makePacket = async (
+  wish: PacketWish,
+  onNext: (path: string) => void,
+  signal: AbortSignal,
+): Promise<Packet> => {
+  await breath();
+  // The writer of PDF is large: it comes when a packet is first made.
+  const { openPdfWriter } = await import('../open-pdf-writer.ts');
+  return createPacket({
+    ...inputOf(wish),
+    toPdf: await openPdfWriter(),
+    pace: async (next) => {
+      onNext(next);
+      await breath();
+      signal.throwIfAborted();
+    },
+  });
+};
+
+/** The first page of that packet, with every file named and none of the papers written. */
+export const packetFront = async (wish: PacketWish, signal: AbortSignal): Promise<readonly Drawing[]> => {
+  const packet = await createPacket({
+    ...inputOf(wish),
+    toPdf: () => new Uint8Array(),
+    pace: async () => {
+      await breath();
+      signal.throwIfAborted();
+    },
+  });
+  return packet.firstPage;
+};
 
 interface FolderWindow {
   readonly showDirectoryPicker?: (options: {
@@ -61,24 +96,25 @@ const writeInto = async (folder: FileSystemDirectoryHandle, file: PacketFile): P
   await writing.close();
 };
 
-/**
- * Writes the files into a folder that the person picks, and gives its name. Rejects with AbortError when the person
- * cancels the choice or stops the saving; what was written by then stays.
- */
+/** Asks for a folder: at once, while the press that asks for it still counts. Rejects with AbortError on a cancel. */
+export const pickFolder = (): Promise<FileSystemDirectoryHandle> => {
+  const { showDirectoryPicker } = window as FolderWindow;
+  if (!showDirectoryPicker) return Promise.reject(new Error('this browser cannot write into a folder'));
+  return showDirectoryPicker.call(window, { id: 'packet', mode: 'readwrite' });
+};
+
+/** Writes the files into the folder. Rejects with AbortError when the person stops it; what was written by then stays. */
 export const saveIntoFolder = async (
+  folder: FileSystemDirectoryHandle,
   files: readonly PacketFile[],
   onProgress: (done: number) => void,
   signal: AbortSignal,
-): Promise<string> => {
-  const { showDirectoryPicker } = window as FolderWindow;
-  if (!showDirectoryPicker) throw new Error('this browser cannot write into a folder');
-  const folder = await showDirectoryPicker.call(window, { id: 'packet', mode: 'readwrite' });
+): Promise<void> => {
   for (const [i, file] of files.entries()) {
     signal.throwIfAborted();
     await writeInto(folder, file);
     onProgress(i + 1);
   }
-  return folder.name;
 };
 
 /** Saves one file the ordinary way, as a download; folders of the packet become part of its name. */

@@ -9,7 +9,9 @@ import { HardwareTable } from './hardware-table.tsx';
 import { SheetLayoutsPart } from './layouts/sheet-layouts-part.tsx';
 import { MassTables } from './mass-table.tsx';
 import { PacketBar } from './packet-bar.tsx';
+import { PapersPart } from './papers-part.tsx';
 import { PartDrawing } from './part-drawing.tsx';
+import { PricePart } from './price-part.tsx';
 import { type ShopLists, shopLists } from './shop-lists.ts';
 import { SHOP_PARTS, showShopPart, useShopPart } from './view.ts';
 
@@ -27,6 +29,8 @@ const Lists = ({ lists }: { readonly lists: ShopLists }) => {
     );
   if (part === 'hardware') return <HardwareTable lists={lists} />;
   if (part === 'masses') return <MassTables lists={lists} />;
+  if (part === 'price') return <PricePart lists={lists} />;
+  if (part === 'papers') return <PapersPart lists={lists} />;
   return (
     <>
       <div className="no-print">
@@ -49,9 +53,8 @@ const Stops = ({ count }: { readonly count: number }) =>
 
 /** What leaves for the saw: look first, then save. */
 export const ShopSheet = () => {
-  const { design, fitOut, judgement, fresh, stops, setStep } = useEditorParts((editor) => ({
+  const { design, fitOut, judgement, stops, setStep } = useEditorParts((editor) => ({
     judgement: editor.judgement,
-    fresh: editor.judgement !== null && editor.judgement.edit >= editor.editNumber,
     design: editor.history.design,
     fitOut: editor.fitOut,
     stops: (editor.judgement?.inspection.findings ?? []).filter(
@@ -89,12 +92,7 @@ export const ShopSheet = () => {
       <Stops count={stops} />
       <CutWarning />
       <Lists lists={lists} />
-      <p className={`${sheet.later} no-print`}>Later, labels, the drilling template and the price stand here too.</p>
-      <PacketBar
-        lists={lists}
-        inspection={fresh && judgement ? judgement.inspection : null}
-        carry={(fresh && judgement?.carry) || null}
-      />
+      <PacketBar lists={lists} />
     </div>
   );
 };

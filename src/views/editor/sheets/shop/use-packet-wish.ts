@@ -1,0 +1,25 @@
+import { useMemo } from 'react';
+import { useEditorParts } from '../../state/use-editor.ts';
+import { useUnits } from '../../state/use-units.ts';
+import { useLabelChoice } from './label-choice.ts';
+import type { PacketWish } from './save-packet.ts';
+import type { ShopLists } from './shop-lists.ts';
+
+/** What a packet of the present design is made from; null until that very design is inspected. */
+export const usePacketWish = (lists: ShopLists): PacketWish | null => {
+  const judgement = useEditorParts((editor) => ({
+    fresh: editor.judgement !== null && editor.judgement.edit >= editor.editNumber ? editor.judgement : null,
+  })).fresh;
+  const labels = useLabelChoice(useUnits());
+  return useMemo(
+    () =>
+      judgement && {
+        lists,
+        inspection: judgement.inspection,
+        order: judgement.order,
+        carry: judgement.carry ?? null,
+        labels,
+      },
+    [lists, judgement, labels],
+  );
+};
