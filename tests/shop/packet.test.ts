@@ -63,7 +63,7 @@ describe('packet', () => {
     // Six parts of ply 18 have 3.0 m² in all, the one of ply 6 has 0.6 m²; a sheet has 2.98 m², so 2 and 1 sheets.
     expect(byKind(packet, 'layout')).toEqual(['layouts/ply-18-1.svg', 'layouts/ply-18-2.svg', 'layouts/ply-6-1.svg']);
     expect(byKind(packet, 'sheet')).toEqual(['inspection.txt']);
-    expect(byKind(packet, 'contents')).toEqual(['manifest.json']);
+    expect(byKind(packet, 'contents')).toEqual(['design.json', 'manifest.json']);
   });
 
   it('lists in its manifest every other file and the counts of the cut list', async () => {
