@@ -63,6 +63,8 @@ export const slideSchema = z.strictObject({
   /** Rated load of a pair, side-mounted, spread evenly. */
   ratingKg: positive,
   massKgPerMetre: positive,
+  /** A side slide that lies flat under what it carries: it bears less than its rating. */
+  laidFlat: z.boolean().optional(),
   /** Shut, out, and every so far in between where it does that. */
   locks: z.strictObject({ in: z.boolean(), out: z.boolean(), everyMm: positive.optional() }),
   /** Force that its own detent holds closed; zero where it is not rated. */

@@ -61,7 +61,10 @@ const candidates = (context: CarcassContext, ask: SlideAsk): readonly Slide[] =>
   const named = namedSlide(context, ask);
   if (named) return [named];
   const { lengthMm } = ask;
-  const all = [...context.catalog.slides.values()].filter(({ mount }) => ask.mounts.includes(mount)).sort(inOrder);
+  // A side slide is laid flat by whoever asks for it, never by itself.
+  const all = [...context.catalog.slides.values()]
+    .filter(({ mount, laidFlat }) => laidFlat !== true && ask.mounts.includes(mount))
+    .sort(inOrder);
   const ofLength = all.filter(({ lengthsMm }) => lengthMm === null || lengthsMm.includes(lengthMm));
   return ofLength.length > 0 ? ofLength : all;
 };

@@ -21,6 +21,11 @@ describe('what a pair of slides may carry in a vehicle', () => {
     expect(allowedSlideLoadKg(slide('slide-68-over'), 500, 400, rules)).toBe(25.5);
   });
 
+  it('halves once more where a side slide is laid flat', () => {
+    // 100 × 0.5 × 0.5.
+    expect(allowedSlideLoadKg(slide('slide-100-flat'), 500, 400, rules)).toBe(25);
+  });
+
   it('follows the house rules', () => {
     const stricter = houseRules(catalog, [
       { rule: 'slide-vehicle-factor', value: 0.25, who: 'shop', why: 'rough roads' },
