@@ -71,6 +71,7 @@ export const explodedView = (input: ExplodedInput): Drawing => {
     seen: 'from before the open face, above its left side',
     mark: marks.letterOf.get(carcass.id) ?? '',
     sizes: 'none: a picture in space is not measured',
+    unmeasured: true,
   };
   return viewSheet(words, [to[0] - from[0], to[1] - from[1]], SURROUND, units, (reduced, at) =>
     spaceShapes(picture, reduced, at),

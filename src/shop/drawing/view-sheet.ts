@@ -17,6 +17,8 @@ export interface ViewWords {
   readonly mark: string;
   /** What its figures are; of openings and outsides where left out. */
   readonly sizes?: string;
+  /** Drawn as large as it fits, since nothing of it is measured. */
+  readonly unmeasured?: boolean;
   /** Which sheet of how many; the only one where left out. */
   readonly sheet?: readonly [number, number];
 }
@@ -46,7 +48,7 @@ export const viewSheet = (
     to: [sheet.room.to[0] - PAD - surround.right, sheet.room.to[1] - PAD - surround.top],
   };
   const free = areaSize(room);
-  const reduction = reductionFor(size, free, units);
+  const reduction = words.unmeasured ? Math.max(size[0] / free[0], size[1] / free[1]) : reductionFor(size, free, units);
   const at: Vec2 = [
     room.from[0] + (free[0] - size[0] / reduction) / 2,
     room.from[1] + (free[1] - size[1] / reduction) / 2,
@@ -63,7 +65,7 @@ export const viewSheet = (
       ],
       [cell('view', 6, words.view), cell('seen', 5, words.seen)],
       [
-        cell('scale', 2, scaleText(reduction)),
+        cell('scale', 2, words.unmeasured ? 'not to scale' : scaleText(reduction)),
         cell('units', 2, unitsText(units)),
         cell('sizes', 4, words.sizes ?? 'clear sizes of openings, outside sizes overall'),
       ],
