@@ -1,4 +1,5 @@
-import type { ChangedPanel, PlacedRemark, RevisionStamp } from '../revision/index.ts';
+import type { Design } from '../design/index.ts';
+import type { ChangedPanel, PlacedRemark, Reply, RevisionStamp } from '../revision/index.ts';
 import { sentence } from './words.ts';
 
 /** The state of a design as a title block has it: `rev B`, `draft after B`, `draft`. */
@@ -53,4 +54,23 @@ export const sayOutcome = ({ outcome }: Pick<PlacedRemark, 'outcome'>): string =
 export const sayOlder = ({ olderLetter }: Pick<PlacedRemark, 'olderLetter'>): string => {
   if (olderLetter === null) return '';
   return olderLetter === '' ? 'written on a draft' : `written on revision ${olderLetter} or a draft after it`;
+};
+
+/** What bringing replies in came to: how many remarks came, what was there already, what approvals were put down. */
+export const sayMerged = (replies: readonly Reply[], before: Design, after: Design): string => {
+  const known = new Set(before.replies.map(({ id }) => id));
+  const added = after.replies.filter(({ id }) => !known.has(id));
+  if (added.length === 0)
+    return replies.length === 1 ? 'This reply is there already.' : 'These replies are there already.';
+  const remarks = added.reduce((sum, each) => sum + each.remarks.length, 0);
+  const signed = after.approvals.filter((each) => !before.approvals.includes(each));
+  const unsigned = replies.some(
+    ({ approved, letter, sha256, who }) =>
+      approved && !after.approvals.some((each) => each.letter === letter && each.sha256 === sha256 && each.who === who),
+  );
+  return [
+    `${remarks} ${remarks === 1 ? 'remark' : 'remarks'} brought in.`,
+    ...signed.map(({ letter, who }) => `${who} approves revision ${letter}.`),
+    ...(unsigned ? ['An approval of a design that is no released revision here was not put down.'] : []),
+  ].join(' ');
 };

@@ -23,6 +23,7 @@ import {
   releaseRevision,
   revisionStamp,
 } from '../../src/revision/index.ts';
+import { sayMerged } from '../../src/says/index.ts';
 import { editBy } from '../laws/random-edit.ts';
 
 const SEED = 20310403;
@@ -125,6 +126,15 @@ describe('a reply', () => {
     expect(yes.approvals).toEqual([{ letter: 'A', sha256: stamp.sha256, who: 'Chief Orr', on: '2031-04-05' }]);
     const forged = mergeReply(released, reply('Chief Orr', { approved: true, sha256: 'f'.repeat(64) }));
     expect(forged.approvals).toEqual([]);
+  });
+
+  it('is told of in words: what came, what was there, what was put down', () => {
+    const sent = reply('Chief Orr', { approved: true });
+    const held = mergeReply(released, sent);
+    expect(sayMerged([sent], released, held)).toBe('1 remark brought in. Chief Orr approves revision A.');
+    expect(sayMerged([sent], held, mergeReply(held, sent))).toBe('This reply is there already.');
+    const forged = reply('Chief Orr', { approved: true, sha256: 'f'.repeat(64) });
+    expect(sayMerged([forged], released, mergeReply(released, forged))).toContain('was not put down');
   });
 
   it('leaves a sound file', () => {

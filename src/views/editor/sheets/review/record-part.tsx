@@ -6,6 +6,7 @@ import { useEditor } from '../../state/use-editor.ts';
 import { useNames } from '../../state/use-names.ts';
 import { useUnits } from '../../state/use-units.ts';
 import sheet from '../sheet.module.css';
+import { By } from './by.tsx';
 import { rememberedName, today } from './today.ts';
 import { WordsField } from './words-field.tsx';
 
@@ -18,7 +19,6 @@ const useRecord = (): { readonly record: VehicleRecord; readonly change: Change 
 };
 
 const by = (): { readonly who: string; readonly on: string } => ({ who: rememberedName() || 'the shop', on: today() });
-const day = (on: string): string => (on === '' ? '' : `, ${on}`);
 
 const AsBuilt = () => {
   const { record, change } = useRecord();
@@ -35,11 +35,12 @@ const AsBuilt = () => {
       <ul className={sheet.group}>
         {record.asBuilt.map((note) => (
           <li key={`${note.on} ${note.part ?? ''} ${note.text}`}>
-            {note.part === null ? '' : `${nameOf(note.part)}: `}
-            {note.text}{' '}
+            <bdi>
+              {note.part === null ? '' : `${nameOf(note.part)}: `}
+              {note.text}
+            </bdi>{' '}
             <span className={sheet.soft}>
-              {note.who}
-              {day(note.on)}
+              <By {...note} />
             </span>
           </li>
         ))}
@@ -81,8 +82,7 @@ const Weighed = () => {
           <li key={`${slip.on} ${slip.frontKg} ${slip.rearKg}`}>
             front {formatMass(slip.frontKg, units)}, rear {formatMass(slip.rearKg, units)}{' '}
             <span className={sheet.soft}>
-              {slip.who}
-              {day(slip.on)}
+              <By {...slip} />
             </span>
           </li>
         ))}

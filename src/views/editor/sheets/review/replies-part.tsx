@@ -7,11 +7,13 @@ import {
   type RevisionStamp,
   readReply,
 } from '../../../../revision/index.ts';
-import { sayOlder, sayOutcome, sayProblem, sayRemark } from '../../../../says/index.ts';
+import { sayMerged, sayOlder, sayOutcome, sayProblem, sayRemark } from '../../../../says/index.ts';
 import { Button, Heading } from '../../parts/index.ts';
+import { useDesk } from '../../state/use-desk.ts';
 import { useEditor } from '../../state/use-editor.ts';
 import { useNames } from '../../state/use-names.ts';
 import sheet from '../sheet.module.css';
+import { By } from './by.tsx';
 import styles from './review.module.css';
 import { rememberedName, today } from './today.ts';
 import { WordsField } from './words-field.tsx';
@@ -29,17 +31,16 @@ const RemarkLine = ({ placed }: { readonly placed: PlacedRemark }) => {
     <li className={sheet.card} data-selected={selected}>
       <p>
         {node === null ? (
-          sayRemark(placed, nameOf)
+          <bdi>{sayRemark(placed, nameOf)}</bdi>
         ) : (
           <button type="button" className={sheet.pick} onClick={() => select([node])}>
-            {sayRemark(placed, nameOf)}
+            <bdi>{sayRemark(placed, nameOf)}</bdi>
           </button>
         )}
       </p>
       <p className={`${sheet.soft} ${sheet.small}`}>
-        {reply.who}
-        {reply.on === '' ? '' : `, ${reply.on}`}
-        {older === '' ? '' : ` · ${older}`} · {sayOutcome(placed)}
+        <By {...reply} />
+        {older === '' ? '' : ` · ${older}`} · <bdi>{sayOutcome(placed)}</bdi>
       </p>
       {outcome.state === 'open' ? (
         <div className={sheet.bar}>
@@ -85,6 +86,7 @@ export const RepliesPart = ({ stamp }: { readonly stamp: RevisionStamp }) => {
   const design = useEditor((editor) => editor.gesture ?? editor.history.design);
   const edit = useEditor((editor) => editor.edit);
   const file = useRef<HTMLInputElement>(null);
+  const tell = useDesk((desk) => desk.tell);
   const [pasted, setPasted] = useState('');
   const [trouble, setTrouble] = useState<readonly string[]>([]);
   const remarks = useMemo(() => placedRemarks(design, stamp.sha256), [design, stamp.sha256]);
@@ -93,7 +95,10 @@ export const RepliesPart = ({ stamp }: { readonly stamp: RevisionStamp }) => {
     const read = texts.map((text) => readReply(text));
     setTrouble(read.flatMap((each) => (each.ok ? [] : each.error.map(sayProblem))));
     const replies = read.flatMap((each) => (each.ok ? [each.value] : []));
-    if (replies.length > 0) edit('bring a reply in', (now) => replies.reduce(mergeReply, now));
+    if (replies.length === 0) return;
+    const merged = replies.reduce(mergeReply, design);
+    tell(sayMerged(replies, design, merged));
+    if (merged !== design) edit('bring a reply in', (now) => replies.reduce(mergeReply, now));
   };
   return (
     <section className={sheet.group}>

@@ -6,10 +6,9 @@ import { Button, Heading } from '../../parts/index.ts';
 import { useEditor } from '../../state/use-editor.ts';
 import { CutWarning } from '../cut-warning.tsx';
 import sheet from '../sheet.module.css';
+import { By } from './by.tsx';
 import { rememberedName, rememberName, today } from './today.ts';
 import { WordsField } from './words-field.tsx';
-
-const day = (on: string): string => (on === '' ? '' : `, ${on}`);
 
 /** Letters so far, who released and approved each, and the next one. */
 export const RevisionsPart = ({ stamp }: { readonly stamp: RevisionStamp }) => {
@@ -31,16 +30,25 @@ export const RevisionsPart = ({ stamp }: { readonly stamp: RevisionStamp }) => {
       {design.revisions.map((revision) => (
         <div className={sheet.card} key={revision.letter}>
           <p>
-            <strong>{revision.letter}</strong> released by {revision.who}
-            {day(revision.on)}: {revision.why}
+            <strong>{revision.letter}</strong> released by <By {...revision} />: <bdi>{revision.why}</bdi>
           </p>
           <p className={`${sheet.soft} ${sheet.small}`}>
             {sayHash(revision.sha256)}
             {design.approvals
               .filter(({ letter }) => letter === revision.letter)
-              .map((each) => ` · approved by ${each.who}${day(each.on)}`)
-              .join('')}
-            {revision.cut.map((each) => ` · cut by ${each.who}${day(each.on)}`).join('')}
+              .map((each) => (
+                <span key={each.who}>
+                  {' · approved by '}
+                  <By {...each} />
+                </span>
+              ))}
+            {revision.cut.map((each, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: cuts have no name and are only added.
+              <span key={i}>
+                {' · cut by '}
+                <By {...each} />
+              </span>
+            ))}
           </p>
           <div className={sheet.bar}>
             <Button
