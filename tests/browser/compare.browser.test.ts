@@ -7,7 +7,7 @@ import { changeCarcass, changeGear, printDesign } from '../../src/design/index.t
 import { demoDesign } from '../golden/flow.ts';
 import { openApp, openStand, type Stand } from './harness.ts';
 
-const WAIT_MS = 60_000;
+const WAIT_MS = 120_000;
 let stand: Stand;
 const folder = mkdtempSync(join(tmpdir(), 'hatchwright-compare-'));
 beforeAll(async () => {
@@ -59,7 +59,7 @@ describe('comparing in the window', () => {
       page.setDefaultTimeout(30_000);
       await openApp(page, stand.address);
       await page.getByRole('button', { name: 'Designs…' }).click();
-      await page.getByRole('button', { name: 'Quillmoor', exact: true }).click();
+      await page.getByRole('button', { name: /^Quillmoor/ }).click();
       await page.getByRole('dialog', { name: 'Designs' }).waitFor({ state: 'detached' });
       await page
         .locator('nav')
