@@ -40,6 +40,14 @@ describe('hardware list', () => {
     expect(row?.price).toBe(54);
   });
 
+  it('keeps plates of different loads apart, and says what is engraved', () => {
+    const plates = listOf([use('a', { safeLoadKg: 38 }), use('b', { safeLoadKg: 102 }), use('c', { safeLoadKg: 38 })]);
+    expect(plates.map(({ quantity, note }) => [quantity, note])).toEqual([
+      [2, 'engrave: Safe load 38 kg (83 lb), spread evenly. Lock it shut before driving.'],
+      [1, 'engrave: Safe load 102 kg (224 lb), spread evenly. Lock it shut before driving.'],
+    ]);
+  });
+
   it('adds spares to small fixings only, and buys them too', () => {
     const [row] = listOf([use('a', { item: 'screw-4x40', quantity: 41 })]);
     // 5 % of 41 = 2.05, so 3; 44 · 0.06 = 2.64; mass of the 41 used: 0.164 kg.
