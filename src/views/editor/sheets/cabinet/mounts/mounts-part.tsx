@@ -59,7 +59,8 @@ export const MountsPart = () => {
   const space = useEditor((state) => (state.judgement?.space.ok ? state.judgement.space.value : null));
   // Set against its closure in the same step that adds it; it is solved alone for that.
   const placed = (now: Design, device: string): Omit<Mount, 'id'> => {
-    const fresh = freshMount(now, device);
+    const isLetIn = (catalog.devices.get(device)?.cutout.shape ?? 'none') !== 'none';
+    const fresh = { ...freshMount(now, device), letIn: isLetIn };
     const alone = addMount({ ...now, cabinet: { carcasses: [], braces: [] }, mounts: [] }, fresh);
     const fitOut = solveFitOut(alone.design, catalog, rules);
     const at = space && setAgainst(alone.design, alone.id, fitOut, space);
