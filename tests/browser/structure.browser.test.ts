@@ -33,7 +33,18 @@ beforeAll(async () => {
     .getByRole('button', { name: /cabinet/i })
     .first()
     .click();
-  await page.getByRole('button', { name: 'Cut a corner off' }).waitFor();
+  await page.getByLabel('Corner joints').waitFor();
+  // The rest of the sheet is made as it comes into view.
+  await page.getByLabel('Corner joints').hover();
+  await expect
+    .poll(
+      async () => {
+        await page.mouse.wheel(0, 600);
+        return page.getByRole('button', { name: 'Add a speaker' }).count();
+      },
+      { timeout: PATIENT },
+    )
+    .toBe(1);
 }, 120_000);
 afterAll(() => stand.close());
 

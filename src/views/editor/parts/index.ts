@@ -17,3 +17,4 @@ export { SeverityMark } from './severity-mark.tsx';
 export { Row, Table, tableStyles } from './table.tsx';
 export { TextField } from './text-field.tsx';
 export { startTheme, THEMES, useTheme } from './theme.ts';
+export { WhenSeen } from './when-seen.tsx';

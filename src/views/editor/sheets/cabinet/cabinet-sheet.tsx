@@ -1,5 +1,5 @@
 import { type KeyboardEvent, lazy, Suspense, useEffect, useMemo, useState } from 'react';
-import { Button } from '../../parts/index.ts';
+import { Button, WhenSeen } from '../../parts/index.ts';
 import { actionOfKey, openingActions } from './actions/opening-actions.ts';
 import { OpeningMenu } from './actions/opening-menu.tsx';
 import styles from './cabinet.module.css';
@@ -12,7 +12,7 @@ import { createGearDrag } from './unplaced/gear-drag.ts';
 import { CarriedGear, UnplacedGear } from './unplaced/unplaced-gear.tsx';
 import { CabinetContext, GearDragContext, useCabinet, useCabinetView } from './use-cabinet.ts';
 
-/** Fetched when the sheet is first shown. */
+/** Fetched when they come into view. */
 const MountsPart = lazy(async () => ({ default: (await import('./mounts/mounts-part.tsx')).MountsPart }));
 const LargestPart = lazy(() => import('./largest/largest-part.tsx').then((it) => ({ default: it.LargestPart })));
 
@@ -50,7 +50,7 @@ export const CabinetSheet = () => {
 };
 
 const Sheet = () => {
-  const { editor, chosen } = useCabinet();
+  const { editor, chosen, design, selection } = useCabinet();
   const drag = useMemo(createGearDrag, []);
   const [menu, setMenu] = useState<{ readonly x: number; readonly y: number } | null>(null);
   const [largest, setLargest] = useState(false);
@@ -91,9 +91,11 @@ const Sheet = () => {
         <ChosenHead />
         <InsidePlan />
         <Settings />
-        <Suspense fallback={null}>
-          <MountsPart />
-        </Suspense>
+        <WhenSeen now={design.mounts.some(({ id }) => selection.includes(id))}>
+          <Suspense fallback={null}>
+            <MountsPart />
+          </Suspense>
+        </WhenSeen>
       </div>
       {menu && opening ? <OpeningMenu opening={opening} at={menu} onClose={() => setMenu(null)} /> : null}
       <CarriedGear />

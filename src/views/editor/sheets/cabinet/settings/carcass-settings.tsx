@@ -1,13 +1,13 @@
 import { lazy, Suspense } from 'react';
 import { type AxisPlace, type Carcass, changeCarcass, type Joints } from '../../../../../design/index.ts';
 import { HardwareField, MaterialField } from '../../../fittings/index.ts';
-import { ChoiceField, LengthField, TextField } from '../../../parts/index.ts';
+import { ChoiceField, LengthField, TextField, WhenSeen } from '../../../parts/index.ts';
 import { useUnits } from '../../../state/use-units.ts';
 import { useCabinet } from '../use-cabinet.ts';
 import { PlaceFields } from './place-fields.tsx';
 import styles from './settings.module.css';
 
-/** Fetched when a carcass is first chosen. */
+/** Fetched when they come into view. */
 const StructurePart = lazy(async () => ({ default: (await import('../structure/structure-part.tsx')).StructurePart }));
 const AnchorsPart = lazy(async () => ({ default: (await import('../anchors/anchors-part.tsx')).AnchorsPart }));
 
@@ -42,7 +42,7 @@ const FRESH_BACK: { readonly [Kind in Joints['back']['kind']]: Joints['back'] } 
 
 /** A carcass: where it stands, how big it is, what it is made of. */
 export const CarcassSettings = ({ carcass }: { readonly carcass: Carcass }) => {
-  const { editor } = useCabinet();
+  const { editor, selection } = useCabinet();
   const units = useUnits();
   const change = (label: string, part: Parameters<typeof changeCarcass>[2]): void =>
     editor.getState().edit(label, (now) => changeCarcass(now, carcass.id, part));
@@ -116,12 +116,14 @@ export const CarcassSettings = ({ carcass }: { readonly carcass: Carcass }) => {
       </div>
       <h3 className={styles.subhead}>Where it stands</h3>
       <PlaceFields carcass={carcass} onChange={setPlace} />
-      <Suspense fallback={null}>
-        <h3 className={styles.subhead}>What it stands on, corners and holes</h3>
-        <StructurePart carcass={carcass} />
-        <h3 className={styles.subhead}>What holds it down</h3>
-        <AnchorsPart carcass={carcass} />
-      </Suspense>
+      <WhenSeen now={selection.some((id) => id !== carcass.id)}>
+        <Suspense fallback={null}>
+          <h3 className={styles.subhead}>What it stands on, corners and holes</h3>
+          <StructurePart carcass={carcass} />
+          <h3 className={styles.subhead}>What holds it down</h3>
+          <AnchorsPart carcass={carcass} />
+        </Suspense>
+      </WhenSeen>
     </>
   );
 };
