@@ -16,7 +16,7 @@ import type { PacketFile } from './packet-file.ts';
 import type { PdfWriter } from './paper/index.ts';
 import { booksOf, firstPage, type PapersInput, papersOf } from './papers/index.ts';
 import { type Price, priceCsv, priceTable } from './price/index.ts';
-import { releaseLines } from './release.ts';
+import { heldPages, releaseLines } from './release.ts';
 import type { SheetLayouts } from './sheet-layouts.ts';
 import { type ShopWorkInput, shopWork } from './shop-work.ts';
 import { titleLine, titleWords } from './title-words.ts';
@@ -75,6 +75,9 @@ const pdfFile = (
     ? []
     : [{ path, kind, about, bytes: toPdf(pages, { title: about, subject: titleLine(design) }) }];
 
+/** What parts are cut from besides the drawings, which say by themselves when the packet is held back. */
+const CUT_FROM: ReadonlySet<string> = new Set(['cut-list', 'layouts']);
+
 /** Papers and books as files to print, one after another: whoever waits for them can be told, and can stop. */
 const printedFiles = async (work: PapersInput, input: PacketInput, guard: Guard): Promise<readonly PacketFile[]> => {
   const files: PacketFile[] = [];
@@ -85,7 +88,9 @@ const printedFiles = async (work: PapersInput, input: PacketInput, guard: Guard)
   for (const { paper, kind } of papers) {
     const path = `${paper.name}.pdf`;
     await input.pace?.(path);
-    files.push(...guard.make(path, () => pdfFile(path, kind, paper.about, paper.pages(), input), []));
+    const pages = (): readonly Drawing[] =>
+      CUT_FROM.has(paper.name) ? heldPages(paper.pages(), input.inspection) : paper.pages();
+    files.push(...guard.make(path, () => pdfFile(path, kind, paper.about, pages(), input), []));
   }
   return files;
 };
@@ -134,9 +139,9 @@ const balanceFiles = ({ design, fitout, inspection }: PapersInput): readonly Pac
   return drawn ? sheetFiles('balance', [drawn], 'views', 'view') : [];
 };
 
-const layoutFiles = ({ layouts, design }: PapersInput): readonly PacketFile[] =>
+const layoutFiles = ({ layouts, design, inspection }: PapersInput): readonly PacketFile[] =>
   layoutDrawings(layouts, { ...titleWords(design), units: design.units }).flatMap(({ name, drawings }) =>
-    sheetFiles(name, drawings, 'layouts', 'layout', '-page-'),
+    sheetFiles(name, heldPages(drawings, inspection), 'layouts', 'layout', '-page-'),
   );
 
 /** The lists as text, and the inspection sheet for a reader without paper. */
@@ -188,13 +193,17 @@ const workbookFiles = async (work: PapersInput): Promise<readonly PacketFile[]> 
 const MOST_IN_PICTURE = 300;
 const PICTURES = /^(exploded|assembly)-/;
 
-/** Each drawing is made once. One that cannot be made is named and leaves its place empty. */
-const guarded = (drawings: Drawings, { fitout }: PacketInput, guard: Guard): Drawings => {
+/**
+ * Each drawing is made once. One that cannot be made is named and leaves its place empty; one of a packet that is held
+ * back says so.
+ */
+const guarded = (drawings: Drawings, { fitout, inspection }: PacketInput, guard: Guard): Drawings => {
   const made = new Map<string, readonly Drawing[] | null>();
   const draw = (name: string): readonly Drawing[] | null => {
     if (PICTURES.test(name) && fitout.panels.length > MOST_IN_PICTURE)
       throw new RangeError(`it would show more than ${MOST_IN_PICTURE} parts at once`);
-    return drawings.draw(name);
+    const pages = drawings.draw(name);
+    return pages && heldPages(pages, inspection);
   };
   return {
     ...drawings,

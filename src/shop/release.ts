@@ -1,6 +1,8 @@
 import type { Design } from '../design/index.ts';
 import { type Inspection, releaseHolds } from '../inspection/index.ts';
 import { sayFinding } from '../says/index.ts';
+import type { Drawing } from './drawing/drawing.ts';
+import { text } from './drawing/shapes.ts';
 
 /** The words over a packet that must not be cut from. */
 export const NOT_RELEASED = 'NOT RELEASED FOR CUTTING';
@@ -15,3 +17,21 @@ export const releaseLines = (
     const { title, detail } = sayFinding(finding, design.units, names);
     return detail === '' ? `${title}.` : `${title}. ${detail}`;
   });
+
+/** Over the frame of a sheet, within what a printer reaches. */
+const STAMP = { below: 7.5, height: 2.6 } as const;
+
+/** Pages that would be cut from: while the packet is held back each of them says so, since pages part from their cover. */
+export const heldPages = (pages: readonly Drawing[], inspection: Inspection): readonly Drawing[] =>
+  releaseHolds(inspection).length === 0
+    ? pages
+    : pages.map((page) => {
+        const [width, height] = page.size;
+        const words = `${NOT_RELEASED}: see the first page`;
+        const stamp = text([width / 2, height - STAMP.below], words, {
+          height: STAMP.height,
+          align: 'middle',
+          strong: true,
+        });
+        return { ...page, shapes: [...page.shapes, stamp] };
+      });

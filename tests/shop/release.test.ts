@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../src/inspection/index.ts';
+import { NOT_RELEASED } from '../../src/shop/index.ts';
+import { createPacket } from '../../src/shop/packet.ts';
+import { drawingsToPdf } from '../../src/shop/paper/pdf.ts';
+import { catalog, design, emptyInspection, rules, twoColumns } from './fixture.ts';
+import { faces, pdfText } from './paper/poppler.ts';
+
+const START: Finding = {
+  rule: 'start-values',
+  severity: 'stop',
+  parts: [],
+  value: 3,
+  limit: 0,
+  unit: 'count',
+  uncertainty: 0,
+  at: null,
+  source: 'survey of the design',
+  status: 'design',
+  margin: null,
+  facts: { openingOnly: 0 },
+  waysOut: [],
+  accepted: null,
+};
+
+const packetWith = (findings: readonly Finding[]) =>
+  createPacket({
+    design: design('Brook Hollow support car'),
+    fitout: twoColumns(),
+    catalog,
+    rules,
+    space: null,
+    inspection: { ...emptyInspection, findings },
+    toPdf: (pages, about) => drawingsToPdf(pages, about, faces),
+  });
+
+/** What is cut from: every page of these says when the packet is held back. */
+const CUT_FROM = /^(?:drawings|layouts)\/|^(?:drawings|layouts|cut-list)\.pdf$/;
+
+const wordsOf = (packet: Awaited<ReturnType<typeof packetWith>>) =>
+  packet.files.flatMap((file) =>
+    file.path.endsWith('.svg') && 'text' in file
+      ? [{ path: file.path, words: file.text }]
+      : file.path.endsWith('.pdf') && 'bytes' in file
+        ? [{ path: file.path, words: pdfText(file.bytes) }]
+        : [],
+  );
+
+describe('a packet that a survey holds back', () => {
+  it('says so on its first page with the reason, and on every page that is cut from', async () => {
+    const words = wordsOf(await packetWith([START]));
+    const first = words.find(({ path }) => path === 'first-page.pdf')?.words.replace(/\s+/g, ' ');
+    expect(first).toContain(NOT_RELEASED);
+    expect(first).toContain('The survey holds start values of a vehicle class. Panels stand where they shape the room');
+    const cutFrom = words.filter(({ path }) => CUT_FROM.test(path));
+    expect(cutFrom.length).toBeGreaterThan(8);
+    for (const { path, words: own } of cutFrom) {
+      const pages = path.endsWith('.pdf') ? own.split('\f').filter((page) => page.trim() !== '') : [own];
+      for (const page of pages) expect(page, path).toContain(NOT_RELEASED);
+    }
+  });
+
+  it('says nothing of it once that is settled, or when a named person lets it stand', async () => {
+    const accepted = { ...START, accepted: { who: 'R. Mapp', why: 'a test piece', on: '2031-05-02' } };
+    for (const findings of [[], [accepted]])
+      for (const { path, words } of wordsOf(await packetWith(findings)))
+        expect(words, path).not.toContain(NOT_RELEASED);
+  });
+});
