@@ -102,6 +102,12 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
   // Copies tried for ways out go through a solver of their own, so that they do not push the design's own out of memory.
   const trySolver = createFitOutSolver(catalog);
   const inspectCopy = (copy: Design): Inspection => inspectWith(copy, trySolver(copy, rules(copy)));
+  // Of a copy only the plain ways in are tried.
+  const inspectCarriedCopy = (copy: Design): Inspection => {
+    const fitout = trySolver(copy, rules(copy));
+    const { space: room, ...input } = inputWith(copy, fitout);
+    return inspectWith(copy, fitout, room && planCarryIn({ ...input, space: room }, 0));
+  };
   const carryIn = remembered((design: Design) => {
     const made = space(design);
     if (!made.ok) return null;
@@ -130,6 +136,10 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
       const inputFor = (copy: Design): InspectionInput => inputWith(copy, trySolver(copy, rules(copy)));
       return arrange(design, wishes, { solver, inputFor, inspectCopy });
     },
-    inspectionWithWaysOut: remembered((design: Design) => findWaysOut(wholeInspection(design), design, inspectCopy)),
+    inspectionWithWaysOut: remembered((design: Design) =>
+      findWaysOut(wholeInspection(design), design, (copy, carries) =>
+        (carries ? inspectCarriedCopy : inspectCopy)(copy),
+      ),
+    ),
   };
 };

@@ -49,6 +49,9 @@ export interface Found {
   readonly facts?: FindingFacts;
 }
 
+/** The way in which something comes out, for the edits that would make room for it. */
+export const outFacts = ([x, y, z]: Vec3): FindingFacts => ({ 'out-x': x, 'out-y': y, 'out-z': z });
+
 /** A finding of a rule; whether it is accepted and what would clear it is filled in by the inspection. */
 export const found = (rule: RuleId, what: Found): Finding => ({
   rule,

@@ -36,4 +36,4 @@ export { sayExtraReading, sayMark, sayPlanStep, sayReading } from './say-reading
 export { sayCutWarning, sayHash, sayMerged, sayOlder, sayOutcome, sayRemark, sayStamp } from './say-revision.ts';
 export { type ScanInUnit, sayScanCheck } from './say-scan.ts';
 export { saySlip } from './say-slip.ts';
-export { sayWayOut } from './say-way-out.ts';
+export { sayWayMargin, sayWayOut } from './say-way-out.ts';

@@ -1,5 +1,6 @@
 import type { LengthUnits } from '../base/index.ts';
-import { WAY_KINDS, type WayKind, type WayOut } from '../inspection/index.ts';
+import { type Finding, WAY_KINDS, type WayKind, type WayOut } from '../inspection/index.ts';
+import { sayAmount } from './amounts.ts';
 import { type Speech, sentence, speechFor } from './words.ts';
 
 type Facts = WayOut['facts'];
@@ -99,6 +100,14 @@ const WAYS: { readonly [Kind in WayKind]: SayWay } = {
 };
 
 const isWayKind = (kind: string): kind is WayKind => WAY_KINDS.some((known) => known === kind);
+
+/** The margin before and after an edit: `now 28 mm, then 950 mm; 950 mm is wanted`; empty where nothing is measured. */
+export const sayWayMargin = (finding: Finding, way: WayOut, units: LengthUnits): string => {
+  const { value, limit, unit } = finding;
+  if (value === limit || unit === '' || (unit === 'mm' && limit === 0 && value === 0)) return '';
+  const amount = (of: number): string => sayAmount(of, unit, units);
+  return `now ${amount(value)}, then ${amount(way.valueAfter)}; limit ${amount(limit)}`;
+};
 
 /** An edit that clears a finding, as what a person would do: `Move left carcass 3/8 in forward`. */
 export const sayWayOut = (way: WayOut, units: LengthUnits, names: (id: string) => string): string =>

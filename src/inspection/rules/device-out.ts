@@ -1,13 +1,23 @@
 import { boxesMeet, boxUnion, ROUNDING_MM, scale, shift, turned, type Vec3 } from '../../base/index.ts';
-import { gapWithin, type Motion, shapeAt, shapeBox, travelIsClear } from '../../bodies/index.ts';
-import { createStands } from '../access/take-out.ts';
+import { certifiedTravel, gapWithin, type Motion, shapeAt, shapeBox, travelIsClear } from '../../bodies/index.ts';
+import { createStands, type Placed } from '../access/take-out.ts';
 import { accessOf } from '../access/work-out-order.ts';
 import type { Finding } from '../finding.ts';
 import type { Job } from '../job.ts';
-import { found, limitAt, NO_OVERLAP, NOTHING, type Verdict } from '../verdict.ts';
+import { found, limitAt, NO_OVERLAP, NOTHING, outFacts, type Verdict } from '../verdict.ts';
 
 /** The room axis that looks out of the open face, in the carcass of the opening. */
 const OUT_OF_FACE: Vec3 = [0, -1, 0];
+
+/** How far it comes before it meets that one. */
+const reachesBefore = (motion: Motion, own: readonly Placed[], met: Placed): number =>
+  certifiedTravel(
+    motion,
+    own.map(({ shape }) => shape),
+    [met.shape],
+    0,
+    { limit: ROUNDING_MM },
+  ).reaches;
 
 /**
  * A device behind a faceplate is drawn out through the face for service, by its own depth, past everything that does
@@ -57,7 +67,12 @@ export const deviceOut = (job: Job): Verdict => {
         value: 0,
         limit: limitAt(NO_OVERLAP, depth, 'mm'),
         margin: 'reach',
-        facts: { device: own[0]?.solid.name ?? device.origin, body: met.solid.name },
+        facts: {
+          device: own[0]?.solid.name ?? device.origin,
+          body: met.solid.name,
+          shortMm: depth - reachesBefore(motion, own, met),
+          ...outFacts(out),
+        },
       }),
     );
   }

@@ -17,7 +17,7 @@ import { accessOf } from '../access/work-out-order.ts';
 import type { Finding } from '../finding.ts';
 import type { Job } from '../job.ts';
 import { unsoundMotion } from '../travel/movers.ts';
-import { found, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
+import { found, NOTHING, outFacts, ruleLimit, type Verdict } from '../verdict.ts';
 
 const GRIPPED: ReadonlySet<string> = new Set(['latch', 'pull']);
 
@@ -112,7 +112,13 @@ export const handRoom = (job: Job): Verdict => {
         limit: depth,
         at: [grip.at, boxMiddle(nearest.by.box)],
         margin: 'reach',
-        facts: { grip: grip.name, body: nearest.by.solid.name, wideMm: width.value },
+        facts: {
+          grip: grip.name,
+          body: nearest.by.solid.name,
+          wideMm: width.value,
+          shortMm: Math.max(0, depth.value - nearest.off),
+          ...outFacts(out),
+        },
       }),
     );
   }

@@ -12,7 +12,17 @@ import {
   type Unsound,
   unsoundMotion,
 } from '../travel/movers.ts';
-import { found, type Limit, limitAt, measured, NO_OVERLAP, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
+import {
+  found,
+  type Limit,
+  limitAt,
+  measured,
+  NO_OVERLAP,
+  NOTHING,
+  outFacts,
+  ruleLimit,
+  type Verdict,
+} from '../verdict.ts';
 
 /** How far around its way a mover is watched: beyond this nothing is said of its margin but that it is at least this. */
 const WATCHED = 'gap-hatch-trim';
@@ -106,6 +116,7 @@ const blockedFinding = ({ mover, motion, moving }: Travelling, contact: TravelPl
       mover: mover.name,
       body: moving[contact.shape]?.body.name ?? mover.name,
       obstacle: met.name,
+      ...(motion.kind === 'slide' ? outFacts(motion.along) : {}),
       risesMm: riseOver(moving[contact.shape], met),
     },
   });

@@ -33,6 +33,12 @@ export interface Candidate {
   readonly change: number;
   /** Candidates of one group say the same in other lengths: once one of them works, the rest are not tried. */
   readonly group: string | null;
+  /** The same edit by another amount, where a smaller one may do: amounts are multiples of the step. */
+  readonly sized?: {
+    readonly amount: number;
+    readonly step: number;
+    readonly of: (amount: number) => Candidate | null;
+  };
 }
 
 /** What may clear a finding. A list that is cheap to make: each entry costs an inspection to try. */
@@ -43,6 +49,19 @@ export const NO_WAY: WayFinder = () => [];
 /** What a shop marks off: a sixteenth of an inch, or a millimetre. */
 const STEPS_PER_INCH = 16;
 const stepOf = (units: Design['units']): number => (units === 'in' ? MM_PER_INCH / STEPS_PER_INCH : 1);
+
+/** An edit by an amount, with the same by others, so that the smallest that clears the finding can be looked for. */
+export const sizedCandidate = (
+  amount: number,
+  step: number,
+  of: (amount: number) => Candidate | null,
+): readonly Candidate[] => {
+  const made = of(amount);
+  return made ? [{ ...made, sized: { amount, step, of } }] : [];
+};
+
+/** What can be marked off, in the reader's units. */
+export const markOff = (units: Design['units']): number => stepOf(units);
 
 /** The length rounded up to a step that can be marked off in the reader's units. */
 export const roundedUp = (mm: number, units: Design['units']): number => {

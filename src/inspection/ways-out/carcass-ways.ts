@@ -1,6 +1,6 @@
-import { type AxisPlace, type Carcass, changeCarcass, type Design } from '../../design/index.ts';
+import { type AxisPlace, type Carcass, changeCarcass, type Design, openingsFrom } from '../../design/index.ts';
 import type { Finding } from '../finding.ts';
-import type { Candidate, WayFinder } from './candidate.ts';
+import { type Candidate, markOff, roundedUp, sizedCandidate, type WayFinder } from './candidate.ts';
 import { reversed, type Shift, shiftsOff, type VehicleAxis } from './escape.ts';
 
 type Size = keyof Carcass['size'];
@@ -56,6 +56,43 @@ const shrunk = (design: Design, carcass: Carcass, { axis, mm, group, rank }: Shi
 
 const carcassOf = (design: Design, id: string | undefined): Carcass | undefined =>
   design.cabinet.carcasses.find((carcass) => carcass.id === id);
+
+/** The carcass that a part belongs to: itself, that of its opening, or that of a panel by its mark. */
+export const carcassAround = (design: Design, part: string | undefined): Carcass | undefined => {
+  const own = part?.split('/')[0];
+  return (
+    carcassOf(design, own) ??
+    design.cabinet.carcasses.find(({ opening }) => openingsFrom(opening).some(({ id }) => id === own))
+  );
+};
+
+/** A carcass moved along an axis by no more than clears the finding. */
+export const movedAlong = (
+  design: Design,
+  carcass: Carcass | undefined,
+  axis: VehicleAxis,
+  mm: number,
+): readonly Candidate[] => {
+  if (!carcass || !(Math.abs(mm) > 0)) return [];
+  const sign = Math.sign(mm);
+  return sizedCandidate(roundedUp(Math.abs(mm), design.units), markOff(design.units), (amount) =>
+    moved(design, carcass, { axis, mm: sign * amount, group: `${axis} ${sign}`, rank: amount }),
+  );
+};
+
+/** A carcass made smaller, its low end staying where it is. */
+export const shrunkBy = (design: Design, carcass: Carcass, size: Size, mm: number): readonly Candidate[] =>
+  sizedCandidate(roundedUp(mm, design.units), markOff(design.units), (amount) => {
+    const left = carcass.size[size] - amount;
+    if (left <= 0) return null;
+    return {
+      kind: 'shrink-carcass',
+      facts: { carcass: carcass.name, size, mm: amount },
+      design: changeCarcass(design, carcass.id, { size: { ...carcass.size, [size]: left } }),
+      change: amount,
+      group: `shrink ${carcass.id} ${size}`,
+    };
+  });
 
 const isThere = (candidate: Candidate | null): candidate is Candidate => candidate !== null;
 

@@ -6,6 +6,7 @@ import {
   type Gear,
   type GearPlace,
   type NodeId,
+  type Opening,
   openingsFrom,
   placeGear,
   STANCES,
@@ -88,14 +89,17 @@ const turned = (design: Design, stowed: Stowed): readonly Candidate[] => {
 };
 
 /** Openings that can hold gear, beside the one it is in: those without rooms of their own. */
-const otherOpenings = (design: Design, own: NodeId): readonly { readonly id: NodeId; readonly name: string }[] =>
+type Ranked = (a: Opening, b: Opening) => number;
+
+const otherOpenings = (design: Design, own: NodeId, ranked: Ranked): readonly Opening[] =>
   design.cabinet.carcasses
     .flatMap((carcass) => openingsFrom(carcass.opening))
     .filter(({ id, content }) => id !== own && content.kind !== 'divided')
+    .toSorted(ranked)
     .slice(0, MOST_OPENINGS);
 
-const elsewhere = (design: Design, stowed: Stowed): readonly Candidate[] =>
-  otherOpenings(design, stowed.place.opening).map((opening, change) => ({
+const elsewhere = (design: Design, stowed: Stowed, ranked: Ranked = () => 0): readonly Candidate[] =>
+  otherOpenings(design, stowed.place.opening, ranked).map((opening, change) => ({
     kind: 'move-gear-elsewhere',
     facts: { gear: stowed.gear.name, opening: opening.id },
     design: at(design, stowed, { opening: opening.id, level: 0, at: [0, 0, 0] }),
@@ -115,6 +119,27 @@ export const gearWays: WayFinder = (finding, design) => {
     ...elsewhere(design, stowed),
   ];
 };
+
+/** Rooms that nothing has to be opened for come first, since every mover is a motion more. */
+const motionsInto = ({ content }: Opening): number =>
+  content.kind === 'fitted' && ('slide' in content.fitting || 'hung' in content.fitting) ? 1 : 0;
+
+/** Gear stowed where a hand gets at it with fewer motions. */
+export const nearerWays: WayFinder = (finding, design) => {
+  const stowed = stowedGear(design, finding.parts[0]);
+  return stowed ? elsewhere(design, stowed, (a, b) => motionsInto(a) - motionsInto(b)) : [];
+};
+
+/** Gear that is in the way of something, out of its way: in the near corner of its room, or in another. */
+export const gearAsideWays = (design: Design, parts: readonly string[]): readonly Candidate[] =>
+  parts.flatMap((part) => {
+    const stowed = stowedGear(design, part);
+    return stowed ? [...toCorner(design, stowed), ...elsewhere(design, stowed)] : [];
+  });
+
+/** The items that an item meets on its way out, put aside. */
+export const gearMetWays: WayFinder = (finding, design) =>
+  gearAsideWays(design, String(finding.facts.met ?? '').split(' '));
 
 /** The second of two items of gear moved off the first. */
 export const secondGearWays: WayFinder = (finding, design) => {

@@ -1,10 +1,19 @@
 import type { RuleId } from '../rule-ids.ts';
 import { NO_WAY, type WayFinder } from './candidate.ts';
 import { carcassWays, twoCarcassWays } from './carcass-ways.ts';
-import { gearWays, roomWays, secondGearWays } from './gear-ways.ts';
+import { gearMetWays, gearWays, nearerWays, roomWays, secondGearWays } from './gear-ways.ts';
 import { anchorCountWays, anchorPlaceWays, anchorWays, backStopWays, gearHoldWays, latchWays } from './hold-ways.ts';
-import { largerRoomWays, solvingWays } from './opening-ways.ts';
-import { otherHingeWays, raiseWays, shorterSlideWays } from './travel-ways.ts';
+import { higherRoomWays, largerRoomWays, solvingWays } from './opening-ways.ts';
+import {
+  beforeItWays,
+  carryWays,
+  lowRoofWays,
+  moverCarcassWays,
+  otherHingeWays,
+  pairWays,
+  raiseWays,
+  shorterSlideWays,
+} from './travel-ways.ts';
 
 const anyOf =
   (...finders: readonly WayFinder[]): WayFinder =>
@@ -32,17 +41,17 @@ export const WAYS: { readonly [Id in RuleId]: WayFinder } = {
   'gear-unplaced': NO_WAY,
   'hatch-closed': offTheVehicle,
   'closure-swing': offTheVehicle,
-  'low-roof': NO_WAY,
-  'mover-travel': anyOf(shorterSlideWays, otherHingeWays, raiseWays),
-  'mover-pairs': anyOf(otherHingeWays, shorterSlideWays),
-  'working-triple': anyOf(otherHingeWays, shorterSlideWays),
-  'hand-room': NO_WAY,
-  'device-out': NO_WAY,
+  'low-roof': lowRoofWays,
+  'mover-travel': anyOf(shorterSlideWays, otherHingeWays, raiseWays, moverCarcassWays),
+  'mover-pairs': pairWays,
+  'working-triple': pairWays,
+  'hand-room': beforeItWays,
+  'device-out': beforeItWays,
   'mount-off': NO_WAY,
   'mount-height': NO_WAY,
-  'gear-out': gearWays,
-  'first-due': NO_WAY,
-  'carry-in': NO_WAY,
+  'gear-out': anyOf(gearWays, gearMetWays, higherRoomWays),
+  'first-due': nearerWays,
+  'carry-in': carryWays,
   payload: NO_WAY,
   'front-axle': NO_WAY,
   'rear-axle': NO_WAY,

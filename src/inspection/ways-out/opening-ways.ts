@@ -140,3 +140,18 @@ export const largerRoomWays: WayFinder = (finding, design) => {
   if (id === null || axis === null || typeof openingMm !== 'number') return [];
   return grown(design, id, axis, openingMm, roundedUp(finding.limit - finding.value, design.units));
 };
+
+/** Heights by which a room is raised so that what lies in it can be lifted out, mm. */
+const RAISED = [12, 25, 50, 100];
+
+/** The room of gear made higher, so that it is lifted over what is before it. */
+export const higherRoomWays: WayFinder = (finding, design) => {
+  const id = openingId(design, finding.parts[1]);
+  if (id === null) return [];
+  return RAISED.flatMap((mm) =>
+    partsAlong(design, id, 'up').flatMap((own) => {
+      if (own.part.size.rule !== 'fixed') return [];
+      return grownPart(design, own, own.part.size.mm, roundedUp(mm, design.units));
+    }),
+  ).map((candidate) => ({ ...candidate, group: `higher ${id}` }));
+};

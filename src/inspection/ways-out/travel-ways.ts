@@ -1,11 +1,24 @@
-import { changeFitting, type Design, findOpening, type NodeId, openingsFrom, setPartSize } from '../../design/index.ts';
+import {
+  changeFitting,
+  changeSurveyItem,
+  type Design,
+  findOpening,
+  type NodeId,
+  openingsFrom,
+  setPartSize,
+} from '../../design/index.ts';
 import type { Finding } from '../finding.ts';
-import { type Candidate, roundedUp, type WayFinder } from './candidate.ts';
+import { type Candidate, markOff, roundedUp, sizedCandidate, type WayFinder } from './candidate.ts';
+import { carcassAround, movedAlong, shrunkBy } from './carcass-ways.ts';
+import { shiftsOff, VEHICLE_AXES, type VehicleAxis } from './escape.ts';
+import { gearAsideWays } from './gear-ways.ts';
 
 /** Slides come in steps of this (mm); a length that the chosen slide does not come in makes a stop of its own and falls out. */
 const SLIDE_STEP = 50;
 /** Lengths tried, longest first. */
 const TRIED = 6;
+/** From this share on a direction runs along an axis. */
+const STRAIGHT = 0.99;
 /** Stops of a leaf that are tried lower, in degrees. */
 const STOP_STEP = 5;
 
@@ -86,24 +99,104 @@ const otherHinge = (design: Design, part: string | undefined): readonly Candidat
   ];
 };
 
+/** A leaf or board given a stop so many degrees sooner than it goes now. */
+const soonerStop = (design: Design, part: string | undefined, fromDeg: number, lessDeg: number): Candidate | null => {
+  const id = idIn(design, part);
+  const fitting = id === null ? null : fittingOf(design, id);
+  const deg = fromDeg - lessDeg;
+  if (id === null || !fitting || deg < STOP_STEP || (fitting.kind !== 'door' && fitting.kind !== 'board')) return null;
+  return {
+    kind: 'lower-stop',
+    facts: { opening: id, deg },
+    design: changeFitting(design, id, (own) => {
+      if (own.kind === 'door') own.opensDeg = deg;
+      if (own.kind === 'board') own.stopsDeg = [...own.stopsDeg.filter((stop) => stop < deg), deg];
+    }),
+    change: lessDeg,
+    group: `stop ${id}`,
+  };
+};
+
 /** A leaf or board that stops sooner: at the last step before it meets anything. */
 const lowerStop = (finding: Finding, design: Design): readonly Candidate[] => {
-  const id = idIn(design, finding.parts[0]);
-  const fitting = id === null ? null : fittingOf(design, id);
   const deg = Math.floor(finding.value / STOP_STEP) * STOP_STEP;
-  if (id === null || !fitting || finding.unit !== 'deg' || finding.facts.what !== 'meets' || deg < STOP_STEP) return [];
-  if (fitting.kind !== 'door' && fitting.kind !== 'board') return [];
+  if (finding.unit !== 'deg' || finding.facts.what !== 'meets') return [];
+  const candidate = soonerStop(design, finding.parts[0], finding.limit, finding.limit - deg);
+  return candidate ? [candidate] : [];
+};
+
+/** How much sooner a leaf stops that is in the way of another mover: tried in turn, then the least that does. */
+const SOONER = [15, 35, 60];
+
+/** Any leaf that the finding names, stopped sooner. */
+const soonerStops = (finding: Finding, design: Design): readonly Candidate[] =>
+  finding.parts.flatMap((part) => {
+    const id = idIn(design, part);
+    const fitting = id === null ? null : fittingOf(design, id);
+    const from =
+      fitting?.kind === 'door' ? fitting.opensDeg : fitting?.kind === 'board' ? Math.max(...fitting.stopsDeg) : 0;
+    return SOONER.flatMap((less) => sizedCandidate(less, STOP_STEP, (by) => soonerStop(design, part, from, by)));
+  });
+
+/** Two movers in each other's way: one hung on the other side, stopped sooner, or on a shorter slide. */
+export const pairWays: WayFinder = (finding, design) => [
+  ...finding.parts.flatMap((part) => otherHinge(design, part)),
+  ...soonerStops(finding, design),
+  ...shorterSlideWays(finding, design),
+];
+
+/** A closure that a strap holds sooner, so that it clears a low roof. */
+export const lowRoofWays: WayFinder = (finding, design) => {
+  const closure = design.survey.closures.find(({ id }) => id === finding.parts[0]);
+  const deg = Math.floor(Number(finding.facts.reachesDeg));
+  if (!closure || !(deg >= 1)) return [];
   return [
     {
       kind: 'lower-stop',
-      facts: { opening: id, deg },
-      design: changeFitting(design, id, (own) => {
-        if (own.kind === 'door') own.opensDeg = deg;
-        if (own.kind === 'board') own.stopsDeg = [...own.stopsDeg.filter((stop) => stop < deg), deg];
-      }),
-      change: finding.limit - deg,
+      facts: { opening: closure.id, deg },
+      design: changeSurveyItem(design, 'closures', closure.id, { opensDeg: deg }),
+      change: closure.opensDeg - deg,
       group: null,
     },
+  ];
+};
+
+/** The axis of the vehicle along which something comes out, with its sign; null where it comes out aslant. */
+const outOf = ({ facts }: Finding): { readonly axis: VehicleAxis; readonly sign: number } | null => {
+  for (const axis of VEHICLE_AXES) {
+    const share = Number(facts[`out-${axis}`] ?? 0);
+    if (Math.abs(share) > STRAIGHT) return { axis, sign: Math.sign(share) };
+  }
+  return null;
+};
+
+/** The carcass of a mover moved: back by what it falls short, up over what it runs into, or off what it passes. */
+export const moverCarcassWays: WayFinder = (finding, design) => {
+  const carcass = carcassAround(design, finding.parts[0]);
+  if (finding.facts.what === 'close')
+    return shiftsOff(finding, design.units).flatMap(({ axis, mm }) => movedAlong(design, carcass, axis, mm));
+  const out = finding.unit === 'mm' ? outOf(finding) : null;
+  return [
+    ...movedAlong(design, carcass, 'z', Number(finding.facts.risesMm ?? 0)),
+    ...(out ? movedAlong(design, carcass, out.axis, -out.sign * (finding.limit - finding.value)) : []),
+  ];
+};
+
+/** What stands before a hand or a device: gear put aside, the leaf hung the other way, either carcass moved apart. */
+export const beforeItWays: WayFinder = (finding, design) => {
+  const [part, met] = finding.parts;
+  const [own, other] = [carcassAround(design, part), carcassAround(design, met)];
+  const out = outOf(finding);
+  const short = Number(finding.facts.shortMm ?? 0);
+  return [
+    ...gearAsideWays(design, met === undefined ? [] : [met]),
+    ...otherHinge(design, part),
+    ...(out && short > 0 && own !== other
+      ? [
+          ...movedAlong(design, own, out.axis, -out.sign * short),
+          ...movedAlong(design, other, out.axis, out.sign * short),
+        ]
+      : []),
   ];
 };
 
@@ -130,16 +223,25 @@ export const raiseWays: WayFinder = (finding, design) => {
     if (content.kind !== 'divided' || content.along !== 'rows') return [];
     const at = content.parts.findIndex(({ opening }) => opening.id === chain[i + 1]?.id);
     const below = content.parts[at + 1];
-    if (below?.size.rule !== 'fixed' || !content.parts.some(({ size }, k) => k !== at + 1 && size.rule === 'share'))
-      return [];
-    return [
-      {
-        kind: 'raise-row',
-        facts: { opening: id, mm },
-        design: setPartSize(design, parent.id, at + 1, { rule: 'fixed', mm: below.size.mm + mm }),
-        change: mm,
-        group: `raise ${id}`,
-      },
-    ];
+    const belowMm = below?.size.rule === 'fixed' ? below.size.mm : null;
+    if (belowMm === null || !content.parts.some(({ size }, k) => k !== at + 1 && size.rule === 'share')) return [];
+    return sizedCandidate(mm, markOff(design.units), (by) => ({
+      kind: 'raise-row',
+      facts: { opening: id, mm: by },
+      design: setPartSize(design, parent.id, at + 1, { rule: 'fixed', mm: belowMm + by }),
+      change: by,
+      group: `raise ${id}`,
+    }));
   });
+};
+
+/** A carcass that is too large for its way in, made smaller by what lacks. */
+export const carryWays: WayFinder = (finding, design) => {
+  const carcass = carcassAround(design, finding.parts[0]);
+  if (!carcass || finding.facts.what !== 'tight') return [];
+  const short = finding.limit - finding.value;
+  // What it passes on both sides takes twice as much.
+  return (['width', 'height'] as const).flatMap((size) =>
+    [short, 2 * short].flatMap((mm) => shrunkBy(design, carcass, size, mm)),
+  );
 };

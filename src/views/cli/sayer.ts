@@ -1,7 +1,7 @@
 import type { Design } from '../../design/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
 import type { Finding, WayOut } from '../../inspection/index.ts';
-import { nameOfPart, type SaidFinding, sayAmount, sayFinding, sayWayOut } from '../../says/index.ts';
+import { nameOfPart, type SaidFinding, sayAmount, sayFinding, sayWayMargin, sayWayOut } from '../../says/index.ts';
 
 /** Findings of one design in words, in its own units. */
 export interface Sayer {
@@ -20,7 +20,12 @@ export const sayer = (design: Design, fitout: FitOut): Sayer => {
   return {
     finding: say,
     wayOut,
-    remedy: ({ waysOut }) => (waysOut[0] === undefined ? '' : wayOut(waysOut[0])),
+    remedy: (finding) => {
+      const [way] = finding.waysOut;
+      if (way === undefined) return '';
+      const margin = sayWayMargin(finding, way, design.units);
+      return margin === '' ? wayOut(way) : `${wayOut(way)} (${margin})`;
+    },
     figures: (finding) => {
       const { valueText, limitText } = say(finding);
       const spread = finding.uncertainty > 0 ? ` ± ${sayAmount(finding.uncertainty, finding.unit, design.units)}` : '';

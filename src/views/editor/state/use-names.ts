@@ -3,7 +3,7 @@ import type { LengthUnits } from '../../../base/index.ts';
 import type { Design } from '../../../design/index.ts';
 import type { FitOut } from '../../../fitout/index.ts';
 import type { Finding, WayOut } from '../../../inspection/index.ts';
-import { nameOfPart, type SaidFinding, sayFinding, sayWayOut } from '../../../says/index.ts';
+import { nameOfPart, type SaidFinding, sayFinding, sayWayMargin, sayWayOut } from '../../../says/index.ts';
 import { useEditorParts } from './use-editor.ts';
 
 /** The words for what is on screen, in the design's units and with its own names. */
@@ -11,6 +11,7 @@ export interface Names {
   readonly nameOf: (part: string) => string;
   readonly sayFinding: (finding: Finding) => SaidFinding;
   readonly sayWayOut: (way: WayOut) => string;
+  readonly sayWayMargin: (finding: Finding, way: WayOut) => string;
 }
 
 interface Named {
@@ -30,6 +31,7 @@ const namesFor = (design: Design, fitOut: FitOut): Names => {
     nameOf,
     sayFinding: (finding) => sayFinding(finding, units, nameOf),
     sayWayOut: (way) => sayWayOut(way, units, nameOf),
+    sayWayMargin: (finding, way) => sayWayMargin(finding, way, units),
   };
   last = { design, fitOut, names };
   return names;

@@ -22,7 +22,7 @@ const uncertaintyText = (finding: Finding, units: 'in' | 'mm'): string =>
 const More = ({ finding, index, fresh }: FindingLineProps) => {
   const units = useUnits();
   const store = useEditorStore();
-  const { sayFinding, sayWayOut } = useNames();
+  const { sayFinding, sayWayOut, sayWayMargin } = useNames();
   const said = sayFinding(finding);
   const [accepting, setAccepting] = useState(false);
   const show = (): void => {
@@ -50,6 +50,7 @@ const More = ({ finding, index, fresh }: FindingLineProps) => {
             onClick={() => store.getState().edit(sayWayOut(way), (design) => shareUnchanged(design, way.design))}
           >
             {sayWayOut(way)}
+            <small className={styles.margin}>{sayWayMargin(finding, way)}</small>
           </Button>
         ))}
         <Button onClick={show}>Show it</Button>
