@@ -104,7 +104,13 @@ const isWayKind = (kind: string): kind is WayKind => WAY_KINDS.some((known) => k
 /** The margin before and after an edit: `now 28 mm, then 950 mm; 950 mm is wanted`; empty where nothing is measured. */
 export const sayWayMargin = (finding: Finding, way: WayOut, units: LengthUnits): string => {
   const { value, limit, unit } = finding;
-  if (value === limit || unit === '' || (unit === 'mm' && limit === 0 && value === 0)) return '';
+  if (
+    value === limit ||
+    unit === '' ||
+    (unit === 'count' && limit === 1) ||
+    (unit === 'mm' && limit === 0 && value === 0)
+  )
+    return '';
   const amount = (of: number): string => sayAmount(of, unit, units);
   return `now ${amount(value)}, then ${amount(way.valueAfter)}; limit ${amount(limit)}`;
 };

@@ -60,8 +60,8 @@ describe(`against the solid kernel, seed ${SEED}`, () => {
       const at = (amount: number) => compare(shapeAt(shape, motionPose(motion, amount)), obstacle);
       if (travel.clear) {
         const [from, to] = motionSpan(motion);
-        for (let k = 0; k <= 20; k++) {
-          const { gap, volume } = at(from + ((to - from) * k) / 20);
+        for (let k = 0; k <= 40; k++) {
+          const { gap, volume } = at(from + ((to - from) * k) / 40);
           // An overlap no deeper than the tolerance, over a contact of at most 600 by 600 mm.
           expect(volume).toBeLessThan(600 * 600 * TRAVEL_TOLERANCE_MM);
           expect(gap).toBeGreaterThanOrEqual(Math.min(travel.leastGap, SEARCH_MM) - 1e-3);

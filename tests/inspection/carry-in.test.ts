@@ -138,6 +138,27 @@ describe('planCarryIn', () => {
     expect(least).toBeGreaterThanOrEqual(own.path.leastGap - 1e-6);
   });
 
+  it('tilts a board that is higher than the opening, and no more than it takes', () => {
+    // 640 high under a top edge at 600: upright it does not pass, however it is lifted. Leaning by 0.5 rad it is
+    // 640 cos 0.5 + 40 sin 0.5 = 581 high.
+    const board = {
+      board: [
+        [300, -200, 0],
+        [340, 200, 640],
+      ],
+    } as const;
+    const [own] = carried(board, 300, 600, {}, 0).carcasses;
+    const tilts = (own?.path?.poses ?? []).map(({ pitchRad, rollRad }) =>
+      Math.max(Math.abs(pitchRad), Math.abs(rollRad)),
+    );
+    expect(Math.max(...tilts)).toBeCloseTo(0.5, 9);
+    expect(own?.path?.leastGap).toBeGreaterThanOrEqual(0);
+    // 470 high is too low for any lean that two people hold.
+    expect(carried(board, 300, 470, {}, 0).carcasses[0]?.path).toBeNull();
+    const steps = sayCarryIn(carried(board, 300, 600, {}, 0), 'mm', (id) => id);
+    expect(steps.some((line) => /tilt/i.test(line))).toBe(true);
+  });
+
   it('takes mounts off with the hatch open', () => {
     expect(flow.carryIn({ ...demoDesign('quillmoor') })?.mounts).toEqual([]);
   });

@@ -23,14 +23,15 @@ export const CLEAR: Blockers = { units: [], fixed: false };
  * What a moving solid is not judged against: hardware of its own node, which runs in itself, and what it touches or
  * overlaps where both are stowed, which the rules at rest judge.
  */
-const builtAgainst = (moving: Solid, standing: Solid): boolean =>
+const builtAgainst = (moving: Solid, around: Box, standing: Solid): boolean =>
   (moving.origin === standing.origin && (moving.kind === 'hardware' || standing.kind === 'hardware')) ||
-  (boxesMeet(boxGrown(moving.box, ROUNDING_MM), standing.box) &&
-    gapWithin(moving.shape, standing.shape, ROUNDING_MM) !== null);
+  (boxesMeet(around, standing.box) && gapWithin(moving.shape, standing.shape, ROUNDING_MM) !== null);
 
 /** Of what stands, what is judged: nothing that any of the moving solids is built against. */
-const judged = (moving: readonly Solid[], standing: readonly Solid[]): readonly Solid[] =>
-  standing.filter((solid) => !moving.some((own) => builtAgainst(own, solid)));
+const judged = (moving: readonly Solid[], standing: readonly Solid[]): readonly Solid[] => {
+  const around = moving.map((own) => ({ own, box: boxGrown(own.box, ROUNDING_MM) }));
+  return standing.filter((solid) => !around.some(({ own, box }) => builtAgainst(own, box, solid)));
+};
 
 /** What was proven between two units, by the two and where they and what carries them stand. */
 const knownPairs = new WeakMap<Unit, WeakMap<Unit | readonly Solid[], Map<string, boolean>>>();

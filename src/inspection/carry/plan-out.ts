@@ -168,11 +168,41 @@ const plainWays = ({ carried, outsideX }: PlanOrder): readonly (readonly CarryPo
   );
 };
 
+/** What two people lean a carcass by where it does not pass upright, and how high they then lift it. */
+const LEANS = [
+  ...[0.2, 0.35, 0.5].flatMap((rad) => [-rad, rad]).map((pitchRad) => ({ pitchRad, rollRad: 0 })),
+  ...[0.15, 0.3].flatMap((rad) => [-rad, rad]).map((rollRad) => ({ pitchRad: 0, rollRad })),
+];
+/** Heights that it is lifted by to be leant over, and that its lowest edge is then carried at. */
+const LEANING_LIFTS = [60, 150];
+const CARRIED_AT = [5, 15, 35, 70];
+/** What leans reaches further forward than upright. */
+const LEANT_MM = 200;
+
+/** The leaning ways: lifted, leant over to the front, the rear or a side, let down, and drawn out so. */
+const leaningWays = ({ carried, outsideX }: PlanOrder): readonly (readonly CarryPose[])[] => {
+  const box = shapeBox(carried.shape);
+  const outX = outsideX - box.max[0] - LEANT_MM;
+  return LEANS.flatMap((lean) => {
+    const leant = shapeBox(shapeAt(carried.shape, carryPoseOf({ ...AT_HOME, ...lean }, carried.middle)));
+    const down = box.min[2] - leant.min[2];
+    return LEANING_LIFTS.flatMap((lift) =>
+      CARRIED_AT.map((high) => [
+        AT_HOME,
+        moved(0, 0, lift),
+        { ...moved(0, 0, lift), ...lean },
+        { ...moved(0, 0, down + high), ...lean },
+        { ...moved(outX, 0, down + high), ...lean },
+      ]),
+    );
+  });
+};
+
 /** Whether a way is clear, each of its pieces judged once however many ways share it. */
 const createIsWay = (judge: Judge): ((poses: readonly CarryPose[]) => boolean) => {
   const known = new Map<string, boolean>();
   const isClear = (from: CarryPose, to: CarryPose): boolean => {
-    const key = `${from.shift.join(' ')} > ${to.shift.join(' ')}`;
+    const key = [from, to].map(({ shift: by, pitchRad, rollRad }) => [...by, pitchRad, rollRad].join(' ')).join(' > ');
     const clear = known.get(key) ?? judge.edge(from, to).clear;
     known.set(key, clear);
     return clear;
@@ -310,7 +340,7 @@ export const planOut = (order: PlanOrder): PlanResult => {
     );
   for (const share of ASKED_SHARES) {
     const judge = judgeFor(share, Infinity);
-    const poses = plainWays(order).find(createIsWay(judge));
+    const poses = [...plainWays(order), ...leaningWays(order)].find(createIsWay(judge));
     if (poses) return { path: measuredWay(judge, poses), stuck: null };
   }
   if (order.budget === 0) return { path: null, stuck: null };

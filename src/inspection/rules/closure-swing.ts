@@ -150,7 +150,9 @@ export const lowRoof = (job: Job): Verdict => {
     const shut = Math.max(...shapes.map((shape) => shapeBox(shape).max[2])) + floor;
     if (top <= Math.max(limit.value, shut) + ROUNDING_MM) continue;
     taken.push(measured('low-roof', { margin: 'hatch', parts, value: top, limit, sense: 'at most' }));
-    const { reaches } = certifiedTravel(motion, shapes, [roofAt(roof.value - floor)], 0, { limit: gap.value });
+    const under = [roofAt(roof.value - floor)];
+    const { reaches } = certifiedTravel(motion, shapes, under, 0, { limit: gap.value });
+    const keeps = certifiedTravel(motion, shapes, under, gap.value, { limit: gap.value }).reaches;
     findings.push(
       found('low-roof', {
         severity: 'caution',
@@ -163,6 +165,7 @@ export const lowRoof = (job: Job): Verdict => {
           roofMm: roof.value,
           opensDeg: degrees(closure.opensRad),
           reachesDeg: degrees(reaches),
+          keepsDeg: degrees(keeps),
         },
       }),
     );

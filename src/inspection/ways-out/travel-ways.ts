@@ -148,7 +148,7 @@ export const pairWays: WayFinder = (finding, design) => [
 /** A closure that a strap holds sooner, so that it clears a low roof. */
 export const lowRoofWays: WayFinder = (finding, design) => {
   const closure = design.survey.closures.find(({ id }) => id === finding.parts[0]);
-  const deg = Math.floor(Number(finding.facts.reachesDeg));
+  const deg = Math.floor(Number(finding.facts.keepsDeg));
   if (!closure || !(deg >= 1)) return [];
   return [
     {

@@ -1,5 +1,13 @@
-import { addSurveyItem, CLOSURE_KINDS, type Closure, changeSurveyItem } from '../../../../design/index.ts';
+import { houseRules } from '../../../../catalog/index.ts';
+import {
+  addSurveyItem,
+  CLOSURE_KINDS,
+  type Closure,
+  changeSurveyItem,
+  setHouseRule,
+} from '../../../../design/index.ts';
 import { Button, ChoiceField, LengthField, NumberField, TextField } from '../../parts/index.ts';
+import { useBench } from '../../state/bench.ts';
 import { useAdd } from '../../state/use-add.ts';
 import { useEditor, useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
@@ -137,6 +145,40 @@ const glassIn = (hatch: Closure): Omit<Closure, 'id'> => {
   };
 };
 
+const ROOF = 'roof-height-station';
+
+/** The lowest roof that the closures open under: a house rule that is asked where the closures are. */
+const LowRoof = () => {
+  const { catalog } = useBench();
+  const { changes, measuredBy, edit } = useEditorParts((editor) => ({
+    changes: editor.history.design.houseRules,
+    measuredBy: editor.history.design.survey.measuredBy,
+    edit: editor.edit,
+  }));
+  const units = useUnits();
+  return (
+    <div className={styles.fields}>
+      <LengthField
+        label="Lowest roof they open under"
+        valueMm={houseRules(catalog, changes).value(ROOF)}
+        units={units}
+        min={1}
+        remark="above ground"
+        onCommit={(value) =>
+          edit('change the lowest roof', (design) =>
+            setHouseRule(design, {
+              rule: ROOF,
+              value,
+              who: measuredBy === '' ? 'the shop' : measuredBy,
+              why: 'the roof that the vehicle stands under',
+            }),
+          )
+        }
+      />
+    </div>
+  );
+};
+
 /** Hatch, tailgate, doors: hinge line, travel and inner trim, and how far each stands open now. */
 export const Closures = () => {
   const add = useAdd();
@@ -159,6 +201,7 @@ export const Closures = () => {
           </ItemCard>
         ))}
       </ul>
+      {closures.length === 0 ? null : <LowRoof />}
       {closures.map((closure) => (
         <ScrubsOf key={closure.id} origin={closure.id} />
       ))}
