@@ -55,7 +55,10 @@ export const namelessParts = async (page: Page): Promise<readonly string[]> => {
   const { nodes } = (await session.send('Accessibility.getFullAXTree')) as { readonly nodes: readonly AxNode[] };
   await session.detach();
   return nodes
-    .filter(({ ignored, role, name }) => !ignored && NAMED.has(role?.value) && String(name?.value ?? '').trim() === '')
+    .filter(
+      ({ ignored, role, name }) =>
+        !ignored && NAMED.has(role?.value) && (typeof name?.value !== 'string' || name.value.trim() === ''),
+    )
     .map(({ role }) => String(role?.value));
 };
 

@@ -34,7 +34,10 @@ export const chamferAt = (
     case 'top-back':
     case 'bottom-back':
       return { id, along: 'across', corner: edge, deepMm, upMm };
-    default:
+    case 'top-left':
+    case 'top-right':
+    case 'bottom-left':
+    case 'bottom-right':
       return { id, along: 'deep', corner: edge, acrossMm, upMm };
   }
 };

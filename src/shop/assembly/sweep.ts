@@ -43,7 +43,8 @@ const share = (a: Block, b: Block): boolean => {
 
 const sweptBlock = ({ shape, box, square }: Block, along: Vec3): Block => {
   const around = boxAround([
-    ...[box.min, box.max],
+    box.min,
+    box.max,
     ...[box.min, box.max].map((corner): Vec3 => [corner[0] + along[0], corner[1] + along[1], corner[2] + along[2]]),
   ]);
   const onAxis = along.filter((mm) => Math.abs(mm) > SLACK_MM).length === 1;

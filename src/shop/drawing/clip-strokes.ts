@@ -57,7 +57,8 @@ export const clipped = (shapes: readonly Stroke[], area: Area): readonly Shape[]
         const ends = shape.closed ? [...corners, ...corners.slice(0, 1)] : corners;
         return ends.slice(1).flatMap((to, i) => cut(ends[i] ?? to, to));
       }
-      default:
+      case 'arc':
+      case 'patch':
         throw new Error(`a ${shape.kind} is not cut at the edge of a tile`);
     }
   });

@@ -114,7 +114,7 @@ describe('SheetPool', () => {
     const pool = new SheetPool(problem.pieces);
     pool.look(search.forest);
     pool.look(search.forest);
-    expect(pool.sheets.map(({ pieces }) => [...pieces].sort())).toEqual([[0, 1, 2]]);
+    expect(pool.sheets.map(({ pieces }) => [...pieces].sort((a, b) => a - b))).toEqual([[0, 1, 2]]);
     // three of area 1 for a price of 1; 0.87 of 3.4 is 2.96, of 3.5 it is 3.05
     pool.raise(3.4);
     expect(pool.sheets).toHaveLength(1);

@@ -1,4 +1,5 @@
 import { useCallback, useRef } from 'react';
+import { compareText } from '../../../../base/index.ts';
 import type { Mover } from '../../../../fitout/index.ts';
 import { moverPoses } from '../../../motion-pose.ts';
 import { bayFitOut } from '../../bay/bay-fit-out.ts';
@@ -26,7 +27,8 @@ export const useRange = (mover: Mover): (() => PullRange) => {
     const shares = shownShares(set, space);
     const key = Object.entries(shares)
       .filter(([id, share]) => id !== mover.id && share !== 0)
-      .sort()
+      .map(([id, share]) => `${id},${share}`)
+      .sort(compareText)
       .join(' ');
     const last = known.current;
     const share = shares[mover.id] ?? 0;
