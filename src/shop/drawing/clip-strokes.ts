@@ -59,6 +59,7 @@ export const clipped = (shapes: readonly Stroke[], area: Area): readonly Shape[]
       }
       case 'arc':
       case 'patch':
-        throw new Error(`a ${shape.kind} is not cut at the edge of a tile`);
+        break;
     }
+    throw new Error(`a ${shape.kind} is not cut at the edge of a tile`);
   });
