@@ -32,6 +32,8 @@ export interface Flow {
   readonly inspection: (design: Design) => Inspection;
   /** The same with the carrying in of carcasses and mounts, which is searched for: seconds, for paper and terminal. */
   readonly wholeInspection: (design: Design) => Inspection;
+  /** Without carrying in, and ways out for stops alone: what a person at the terminal is told at once. */
+  readonly inspectionAtOnce: (design: Design) => Inspection;
   /** The whole inspection with ways out tried on copies; slower still, for when there is time. */
   readonly inspectionWithWaysOut: (design: Design) => Inspection;
   /** What must be closed before what opens, and how each item of gear comes to hand. */
@@ -136,6 +138,9 @@ export const createFlow = ({ catalog, solids }: FlowParts): Flow => {
       const inputFor = (copy: Design): InspectionInput => inputWith(copy, trySolver(copy, rules(copy)));
       return arrange(design, wishes, { solver, inputFor, inspectCopy });
     },
+    inspectionAtOnce: remembered((design: Design) =>
+      findWaysOut(inspection(design), design, (copy) => inspectCopy(copy), 'stops'),
+    ),
     inspectionWithWaysOut: remembered((design: Design) =>
       findWaysOut(wholeInspection(design), design, (copy, carries) =>
         (carries ? inspectCarriedCopy : inspectCopy)(copy),

@@ -119,9 +119,14 @@ const waysFor = (
 /**
  * The same inspection with ways out for its open stops, and for its open cautions of motion: edits that were tried on a
  * copy by `tryDesign`, clear the finding and make no new stop, best first and each as small as it may be. Looks at the
- * first of each only and tries a bounded number of copies.
+ * first of each only and tries a bounded number of copies. `of`: the stops alone take a fraction of the time.
  */
-export const findWaysOut = (inspection: Inspection, design: Design, tryDesign: TryDesign): Inspection => {
+export const findWaysOut = (
+  inspection: Inspection,
+  design: Design,
+  tryDesign: TryDesign,
+  of: 'stops' | 'stops and motion' = 'stops and motion',
+): Inspection => {
   const before = stopKeys(inspection);
   const within = (most: number): (() => boolean) => {
     let tries = 0;
@@ -130,7 +135,8 @@ export const findWaysOut = (inspection: Inspection, design: Design, tryDesign: T
   const waysOf = (findings: readonly Finding[], spend: () => boolean) =>
     findings.map((finding) => [finding, waysFor(finding, design, before, spend, tryDesign)] as const);
   const cautions = inspection.findings.filter(
-    ({ rule, severity, accepted }) => severity === 'caution' && accepted === null && OF_MOTION.has(rule),
+    ({ rule, severity, accepted }) =>
+      of === 'stops and motion' && severity === 'caution' && accepted === null && OF_MOTION.has(rule),
   );
   const ways = new Map([
     ...waysOf(openStops(inspection).slice(0, MOST_STOPS), within(MOST_TRIES)),

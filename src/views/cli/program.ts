@@ -138,9 +138,11 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
     .option('--underside <length>', 'how high it stands; the floor when left out')
     .option('--instead-of <carcass>', 'a carcass of the design that makes room for it')
     .action(async (path: string, said: Said & BoxOptions) => done(await (await later.box())(path, said), said));
-  verb('inspect', 'all checks, each with value, limit, source and a way out').action(async (path: string, said: Said) =>
-    done(await inspect(path), said),
-  );
+  verb('inspect', 'all checks, each with value, limit, source and a way out')
+    .option('--thorough', 'also how carcasses are carried in, and ways out of cautions; takes seconds', false)
+    .action(async (path: string, said: Said & { readonly thorough: boolean }) =>
+      done(await inspect(path, said.thorough), said),
+    );
   verb('carry', 'how each carcass is carried in, in which order and by which steps').action(
     async (path: string, said: Said) => done(await (await later.carry())(path), said),
   );

@@ -130,6 +130,17 @@ describe('inspect', () => {
     // No colour: nobody sits at a terminal.
     expect(out).not.toContain('\u001b');
   });
+
+  it('leaves the long searches out unless asked, and says so', async () => {
+    const rules = ({ findings }: { findings: readonly { rule: string }[] }) => findings.map(({ rule }) => rule);
+    const atOnce = await json(['inspect', demoPath('harrow-fell')]);
+    expect(atOnce.value.thorough).toBe(false);
+    expect(rules(atOnce.value)).not.toContain('carry-in');
+    const { out } = await inProcess(['inspect', demoPath('harrow-fell')]);
+    expect(out).toContain('Not searched: how carcasses are carried in');
+    const thorough = await json(['inspect', demoPath('harrow-fell'), '--thorough']);
+    expect(rules(thorough.value)).toContain('carry-in');
+  }, 120_000);
 });
 
 describe('weigh', () => {

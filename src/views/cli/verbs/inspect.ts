@@ -41,12 +41,19 @@ const findingLines = (finding: Finding, say: Sayer): readonly string[] => {
   ];
 };
 
-/** `inspect DESIGN`: all checks. Stops that a named person has accepted are listed and do not count as stops. */
-export const inspect = async (path: string): Promise<Outcome> => {
+/** What is not searched for unless asked. */
+const NOT_SEARCHED =
+  'Not searched: how carcasses are carried in, and ways out of cautions. `--thorough` does both, in seconds.';
+
+/**
+ * `inspect DESIGN`: all checks. Stops that a named person has accepted are listed and do not count as stops. `thorough`:
+ * the carrying in and ways out of cautions as well, which take seconds.
+ */
+export const inspect = async (path: string, thorough: boolean): Promise<Outcome> => {
   const design = readDesignFile(path);
   const flow = await openFlow();
   const begun = performance.now();
-  const inspection = flow.inspectionWithWaysOut(design);
+  const inspection = thorough ? flow.inspectionWithWaysOut(design) : flow.inspectionAtOnce(design);
   const order = flow.openingOrder(design);
   const ms = Math.round(performance.now() - begun);
   const say = sayer(design, flow.fitOut(design));
@@ -60,6 +67,7 @@ export const inspect = async (path: string): Promise<Outcome> => {
       '',
       'OPENING ORDER',
       ...orderLines(order, names).map((line) => (line === '' ? '' : IN + line)),
+      ...(thorough ? [] : ['', NOT_SEARCHED]),
     ],
     json: {
       findings: findings.map((finding) => findingJson(finding, say)),
@@ -69,6 +77,7 @@ export const inspect = async (path: string): Promise<Outcome> => {
         gear: order.gear.map((reach) => ({ ...reach, motions: sayMotions(reach), says: sayReach(reach, names) })),
       },
       checked,
+      thorough,
       ms,
     },
     exitCode: openStops(inspection).length > 0 ? 1 : 0,
