@@ -15,6 +15,7 @@ export * from './read-sections.ts';
 export * from './read-survey.ts';
 export * from './scan/index.ts';
 export * from './space.ts';
+export * from './strut.ts';
 export * from './survey-facts.ts';
 export * from './survey-network.ts';
 export * from './survey-report.ts';

@@ -23,13 +23,16 @@ export const readObstacles = (survey: Survey): Result<readonly VehicleBody[]> =>
   const bodies: VehicleBody[] = [];
   survey.obstacles.forEach((obstacle, i) => {
     const at = `survey.obstacles[${i}]`;
-    const { id, name, movesWith } = obstacle;
+    const { id, name, movesWith, kind, solid } = obstacle;
     if (movesWith !== null && !closures.has(movesWith)) {
       const got = movesWith;
       problems.push({ at: `${at}.movesWith`, code: 'no-such-closure', expected: 'a closure of the survey', got });
     }
-    const read = readSolid(obstacle.solid, `${at}.solid`);
-    if (read.ok) bodies.push({ id, origin: id, name, kind: 'obstacle', shape: read.value, closure: movesWith });
+    const read = readSolid(solid, `${at}.solid`);
+    // A strut is a round bar from its ball point on the body to the one on the closure.
+    const stays = kind === 'strut' && movesWith !== null && solid.shape === 'capsule' ? { stays: solid.from } : {};
+    if (read.ok)
+      bodies.push({ id, origin: id, name, kind: 'obstacle', shape: read.value, closure: movesWith, ...stays });
     else problems.push(...read.error);
   });
   return problems.length > 0 ? bad(problems) : good(bodies);

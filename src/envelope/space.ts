@@ -18,6 +18,8 @@ export interface VehicleBody {
   readonly shape: ConvexShape;
   /** The closure that carries it, or null. */
   readonly closure: NodeId | null;
+  /** The ball point of a strut that stays on the body of the vehicle, while its other one goes with the closure. */
+  readonly stays?: Vec3;
 }
 
 /** A closure as a mover: turns about its hinge line from 0 (closed) to `opensRad`, outward. */

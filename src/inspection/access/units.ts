@@ -1,8 +1,8 @@
 import { after, type Box, boxAround, HOME, type Pose } from '../../base/index.ts';
 import { type ConvexShape, type Motion, motionPose, shapeBox } from '../../bodies/index.ts';
-import type { CargoSpace, PlacedClosure } from '../../envelope/index.ts';
+import { type CargoSpace, type PlacedClosure, vehicleBodyAt } from '../../envelope/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
-import { type CabinetMover, motionOf, swingOf, unsoundMotion } from '../travel/movers.ts';
+import { type CabinetMover, motionOf, openPose, swingOf, unsoundMotion } from '../travel/movers.ts';
 
 export type CabinetBody = FitOut['bodies'][number];
 
@@ -66,6 +66,26 @@ export const vehicleSolid = (body: VehicleBody): Solid => {
   };
   knownVehicle.set(body, known);
   return known;
+};
+
+/**
+ * A strut as it stands while its closure is open, which is when anything else moves. It is hardware of its closure, which
+ * runs in it; how it swings is judged by the check of closures.
+ */
+const strutSolid = (body: VehicleBody, closure: string, closures: readonly PlacedClosure[]): Solid => {
+  const known = knownVehicle.get(body);
+  if (known) return known;
+  const shape = vehicleBodyAt(body, openPose(new Map(closures.map((own) => [own.id as string, own])), closure));
+  const solid: Solid = {
+    part: body.origin,
+    name: body.name,
+    origin: closure,
+    kind: 'hardware',
+    shape,
+    box: shapeBox(shape),
+  };
+  knownVehicle.set(body, solid);
+  return solid;
 };
 
 const CLOSURE_RESTS: readonly Rest[] = [
@@ -141,7 +161,9 @@ export const groundOf = (fitout: FitOut, space: CargoSpace | null): Ground => {
     put(rides, solid);
     if (body.kind === 'gear') gear.set(body.origin, { solid, rides });
   }
-  for (const body of space?.bodies ?? []) put(body.closure, vehicleSolid(body));
+  for (const body of space?.bodies ?? [])
+    if (body.stays && body.closure !== null) put(null, strutSolid(body, body.closure, closures));
+    else put(body.closure, vehicleSolid(body));
   const units = [
     ...closures.map((closure) => {
       const solids = riding.get(closure.id) ?? [];

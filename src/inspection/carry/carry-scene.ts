@@ -7,12 +7,11 @@ import {
   type PreparedShell,
   prepareShell,
   type Shell,
-  shapeAt,
   shellPoint,
   skinGap,
 } from '../../bodies/index.ts';
 import type { Design } from '../../design/index.ts';
-import { type CargoSpace, closurePose } from '../../envelope/index.ts';
+import { type CargoSpace, closurePose, vehicleBodyAt } from '../../envelope/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
 
 /** Something that a carcass is carried past. */
@@ -78,8 +77,11 @@ export const vehiclePast = (design: Design, space: CargoSpace): readonly Past[] 
   const opened = Object.fromEntries(space.closures.map(({ id, opensRad }) => [id, opensRad]));
   const bumper = design.vehicle.bumperBehindSillMm;
   return [
-    ...space.bodies.map(({ name, shape, closure }) =>
-      solidPast(name, closure === null ? shape : shapeAt(shape, closurePose(space, closure, opened))),
+    ...space.bodies.map((body) =>
+      solidPast(
+        body.name,
+        body.closure === null ? body.shape : vehicleBodyAt(body, closurePose(space, body.closure, opened)),
+      ),
     ),
     ...frameOf(design.survey.aperture ?? []).map((shape) => solidPast('the frame of the opening', shape)),
     ...(bumper > 0

@@ -14,6 +14,7 @@ import { halfWidthTo, type Job } from '../job.ts';
 import type { StandingBody } from '../standing.ts';
 import { swingOf } from '../travel/movers.ts';
 import { found, limitAt, measured, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
+import { strutSwings } from './strut-swing.ts';
 
 const GLASS = 'hatch-glass';
 
@@ -38,7 +39,8 @@ const swingingOf = (job: Job, closure: PlacedClosure): Swinging => {
     before = carried.size;
     for (const own of closures) if (own.carriedBy !== null && carried.has(own.carriedBy)) carried.add(own.id);
   }
-  const own = job.vehicle.filter(({ body }) => body.closure !== null && carried.has(body.closure));
+  // A strut does not go as one with its closure; it is judged by itself.
+  const own = job.vehicle.filter(({ body }) => body.closure !== null && !body.stays && carried.has(body.closure));
   const hanging = job.standing.filter((standing) => standing.closure !== null && carried.has(standing.closure));
   return {
     closure,
@@ -123,7 +125,8 @@ export const closureSwing = (job: Job): Verdict => {
       );
     }
   }
-  return { findings, measured: taken, pairs };
+  const struts = strutSwings(job);
+  return { findings: [...findings, ...struts.findings], measured: [...taken, ...struts.measured], pairs };
 };
 
 /**

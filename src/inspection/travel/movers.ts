@@ -1,7 +1,7 @@
 import { after, HOME, length, type Pose, ROUNDING_RAD, turnAbout } from '../../base/index.ts';
 import type { ConvexShape, Motion } from '../../bodies/index.ts';
 import { shapeAt } from '../../bodies/index.ts';
-import type { CargoSpace, PlacedClosure } from '../../envelope/index.ts';
+import { type CargoSpace, type PlacedClosure, vehicleBodyAt } from '../../envelope/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
 import type { Job } from '../job.ts';
 
@@ -75,7 +75,7 @@ export const openVehicle = (job: Job, space: CargoSpace): readonly InTheWay[] =>
     part: body.closure ?? body.origin,
     name: body.name,
     vehicle: body.id,
-    shape: body.closure === null ? body.shape : shapeAt(body.shape, openPose(closures, body.closure)),
+    shape: body.closure === null ? body.shape : vehicleBodyAt(body, openPose(closures, body.closure)),
   }));
   const hanging = job.standing.flatMap(({ body, closure }) =>
     closure === null

@@ -76,8 +76,9 @@ const vehicleSolids = (space: CargoSpace): readonly PackedSolids[] =>
   [null, ...space.closures.map(({ id }) => id)].map((closure) => {
     const mesh = emptyMesh();
     const lines: LineData = [];
+    // A strut does not go as one with its closure, and a picture without it tells as much.
     for (const body of space.bodies)
-      if (body.closure === closure)
+      if (body.closure === closure && !body.stays)
         pushConvex(body.shape, { mesh, lines, colour: [0.5, 0.52, 0.5], shadeAt: fullLight });
     return packed(closure, mesh, lines);
   });

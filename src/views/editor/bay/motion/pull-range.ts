@@ -7,7 +7,7 @@ import {
   shapeBox,
   type Motion as Travel,
 } from '../../../../bodies/index.ts';
-import type { CargoSpace } from '../../../../envelope/index.ts';
+import { type CargoSpace, vehicleBodyAt } from '../../../../envelope/index.ts';
 import type { FitOut, Mover } from '../../../../fitout/index.ts';
 
 /** How far a mover can go either way from where it stands, as shares of its travel, and what stops it there. */
@@ -44,18 +44,20 @@ const solidThings = ({
   fitOut,
   space,
   poses,
-}: PullGround): readonly (Standing & { readonly mover: string | null })[] => {
+}: PullGround): readonly (Standing & { readonly mover: string | null; readonly strut: boolean })[] => {
   const at = (shape: ConvexShape, mover: string | null): ConvexShape => {
     const pose = mover === null ? undefined : poses.get(mover);
     return pose ? shapeAt(shape, pose) : shape;
   };
   const cabinet = fitOut.bodies
     .filter((body) => body.kind !== 'hardware' && body.kind !== 'plug-room')
-    .map((body) => ({ name: body.name, shape: at(body.shape, body.mover), mover: body.mover }));
+    .map((body) => ({ name: body.name, shape: at(body.shape, body.mover), mover: body.mover, strut: false }));
   const vehicle = (space?.bodies ?? []).map((body) => ({
     name: body.name,
-    shape: at(body.shape, body.closure),
+    shape: body.closure === null ? body.shape : vehicleBodyAt(body, poses.get(body.closure) ?? HOME),
+    // A strut does not go as one with its closure, and is not in the way of it.
     mover: body.closure,
+    strut: body.stays !== undefined,
   }));
   return [...cabinet, ...vehicle];
 };
@@ -88,7 +90,9 @@ export const pullRange = (mover: Mover, share: number, ground: PullGround): Pull
   if (wholeTravel(mover) <= (mover.motion.kind === 'slide' ? ROUNDING_MM : ROUNDING_RAD)) return open;
   const moving = carriedMovers(ground.movers, mover.id);
   const things = solidThings(ground);
-  const shapes = things.flatMap((thing) => (thing.mover !== null && moving.has(thing.mover) ? [thing.shape] : []));
+  const shapes = things.flatMap(({ mover: on, strut, shape }) =>
+    on !== null && !strut && moving.has(on) ? [shape] : [],
+  );
   const others = things.filter((thing) => thing.mover === null || !moving.has(thing.mover));
   const obstacles = others.filter(({ shape }) => !shapes.some((own) => overlapNow(own, shape)));
   const carrier = (mover.carriedBy !== null && ground.poses.get(mover.carriedBy)) || HOME;

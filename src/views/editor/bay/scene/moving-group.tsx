@@ -6,7 +6,7 @@ import type { Stage } from '../stage.ts';
 import { poseMatrix } from './geometry.ts';
 
 /** After the stage has moved on, before anything is drawn. */
-const SECOND = -1;
+export const SECOND = -1;
 
 interface MovingGroupProps {
   readonly stage: Stage;

@@ -1,5 +1,9 @@
-import { DoubleSide, FrontSide } from 'three';
-import type { CargoSpace } from '../../../../envelope/index.ts';
+import { useFrame } from '@react-three/fiber';
+import { useRef } from 'react';
+import { DoubleSide, FrontSide, type Group, Vector3 } from 'three';
+import { distance, HOME, placed, subtract } from '../../../../base/index.ts';
+import { capsuleShape } from '../../../../bodies/index.ts';
+import { type CargoSpace, strutEnds } from '../../../../envelope/index.ts';
 import {
   emptyMesh,
   fullLight,
@@ -12,7 +16,7 @@ import {
 import type { SceneColours } from '../scene-colours.ts';
 import type { Stage } from '../stage.ts';
 import { facesGeometry, lineGeometry, meshGeometry } from './geometry.ts';
-import { MovingGroup } from './moving-group.tsx';
+import { MovingGroup, SECOND } from './moving-group.tsx';
 import { useDisposed } from './use-disposed.ts';
 
 interface PartProps {
@@ -84,6 +88,46 @@ const VehicleSolids = ({ stage, bodies, closure, colours, space }: SolidsProps) 
   );
 };
 
+interface StrutProps {
+  readonly body: CargoSpace['bodies'][number];
+  readonly stage: Stage;
+  readonly colours: SceneColours;
+}
+
+/** A strut between its two ball points, in every frame: one stays on the body, the other goes with the closure. */
+const Strut = ({ body, stage, colours }: StrutProps) => {
+  const group = useRef<Group>(null);
+  const ends = strutEnds(body);
+  const whole = ends ? distance(ends.stays, ends.goes) : 1;
+  const mesh = useDisposed(() => {
+    const made = emptyMesh();
+    const shape = capsuleShape([0, 0, 0], [0, 0, whole], body.shape.radius);
+    pushConvex(shape, { mesh: made, lines: [], colour: [1, 1, 1], shadeAt: fullLight });
+    return meshGeometry(made);
+  }, [body]);
+  useFrame(() => {
+    if (!group.current || !ends) return;
+    const goes = placed((body.closure !== null && stage.poses().get(body.closure)) || HOME, ends.goes);
+    const way = new Vector3(...subtract(goes, ends.stays));
+    const long = way.length();
+    group.current.position.set(...ends.stays);
+    group.current.quaternion.setFromUnitVectors(new Vector3(0, 0, 1), way.normalize());
+    group.current.scale.set(1, 1, long / whole);
+  }, SECOND);
+  return (
+    <group ref={group}>
+      <mesh geometry={mesh} renderOrder={2}>
+        <meshBasicMaterial
+          color={colours.closure}
+          transparent
+          opacity={Math.min(1, 2 * colours.closureShare)}
+          depthWrite={false}
+        />
+      </mesh>
+    </group>
+  );
+};
+
 const Zones = ({ space, colours }: PartProps) => {
   const lines = useDisposed(() => {
     const drawn: LineData = [];
@@ -116,9 +160,14 @@ export const VehicleView = ({ space, stage, colours }: VehicleViewProps) => {
           stage={stage}
           colours={colours}
           closure={closure}
-          bodies={space.bodies.filter((body) => body.closure === closure)}
+          bodies={space.bodies.filter((body) => body.closure === closure && !body.stays)}
         />
       ))}
+      {space.bodies
+        .filter((body) => body.stays)
+        .map((body) => (
+          <Strut key={body.id} body={body} stage={stage} colours={colours} />
+        ))}
     </>
   );
 };

@@ -18,6 +18,9 @@ const KINDS: readonly Obstacle['kind'][] = [
   'other',
 ];
 
+/** A strut turns about the one while the other goes with its closure. */
+const STRUT_ENDS = ['Ball point on the body, stays', 'Ball point on the closure, goes with it'] as const;
+
 const words = (id: string): string => id.replace(/-/g, ' ');
 
 const ObstacleFields = ({ obstacle }: { readonly obstacle: Obstacle }) => {
@@ -51,7 +54,11 @@ const ObstacleFields = ({ obstacle }: { readonly obstacle: Obstacle }) => {
           }
         />
       </div>
-      <SolidFields solid={obstacle.solid} onCommit={(solid) => change('move an obstacle', { solid })} />
+      <SolidFields
+        solid={obstacle.solid}
+        onCommit={(solid) => change('move an obstacle', { solid })}
+        {...(obstacle.kind === 'strut' && obstacle.movesWith !== null ? { ends: STRUT_ENDS } : {})}
+      />
     </div>
   );
 };

@@ -96,7 +96,11 @@ export const OutlineFields = ({ label, axes, points, least, onCommit }: OutlineF
 interface SolidFieldsProps {
   readonly solid: Solid;
   readonly onCommit: (solid: Solid) => void;
+  /** What the two ends of a round bar are called. */
+  readonly ends?: readonly [from: string, to: string];
 }
+
+const ENDS = ['One end', 'Other end'] as const;
 
 const BoxFields = ({
   solid,
@@ -112,7 +116,7 @@ const BoxFields = ({
 );
 
 /** Where a solid of the survey stands and how big it is. */
-export const SolidFields = ({ solid, onCommit }: SolidFieldsProps) => {
+export const SolidFields = ({ solid, onCommit, ends = ENDS }: SolidFieldsProps) => {
   const units = useUnits();
   if (solid.shape === 'box')
     return (
@@ -123,8 +127,8 @@ export const SolidFields = ({ solid, onCommit }: SolidFieldsProps) => {
   if (solid.shape === 'capsule')
     return (
       <div className={styles.fields}>
-        <PointFields label="One end" at={solid.from} onCommit={(from) => onCommit({ ...solid, from })} />
-        <PointFields label="Other end" at={solid.to} onCommit={(to) => onCommit({ ...solid, to })} />
+        <PointFields label={ends[0]} at={solid.from} onCommit={(from) => onCommit({ ...solid, from })} />
+        <PointFields label={ends[1]} at={solid.to} onCommit={(to) => onCommit({ ...solid, to })} />
         <LengthField
           label="Radius"
           valueMm={solid.radiusMm}
