@@ -49,7 +49,11 @@ export interface WatchedPage {
 const watched = (page: Page): WatchedPage => {
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(`error: ${error.message}`));
-  page.on('requestfailed', (request) => complaints.push(`request failed: ${request.url()}`));
+  page.on('requestfailed', (request) => {
+    const why = request.failure()?.errorText ?? 'no reason given';
+    // The page itself ends a download by leaving or by ending the worker that asked for it; what cannot be had fails otherwise.
+    if (why !== 'net::ERR_ABORTED') complaints.push(`request failed, ${why}: ${request.url()}`);
+  });
   page.on('response', (response) => {
     if (response.status() >= 400) complaints.push(`${response.status()}: ${response.url()}`);
   });

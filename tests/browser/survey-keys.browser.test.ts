@@ -50,7 +50,7 @@ const goBy = async (page: Page, words: string): Promise<void> => {
   await page.keyboard.press('Control+k');
   await page.getByRole('dialog').waitFor();
   // Keys that come before the field has the focus go nowhere.
-  await page.waitForFunction(() => document.activeElement?.matches('[role="dialog"] input'));
+  await page.waitForFunction(() => document.activeElement?.matches('dialog input'));
   await page.keyboard.type(words);
   // The list follows the typing; whoever looks at it presses Enter once the right entry is lit.
   await page.waitForFunction((wanted) => {
