@@ -47,13 +47,21 @@ export const createSession = (input: SessionInput): FileActions => {
   /** The id of a document that is worth nothing until it is changed. */
   let disposable = '';
 
-  const show = async (id: string, design: Design, keepAtOnce: boolean): Promise<void> => {
+  /** Which dialog lay over the window when a design was asked for; one laid since then stays. */
+  const closesWhatAsked = (): (() => void) => {
+    const asked = desk.getState().dialog;
+    return () => {
+      if (desk.getState().dialog === asked) desk.getState().lay(null);
+    };
+  };
+
+  const show = async (id: string, design: Design, keepAtOnce: boolean, close: () => void): Promise<void> => {
     const mine = await claims.claim(id, hooks);
     keeper.follow(id, design, mine);
     editor.getState().open(design);
     handle = null;
     remember(id);
-    desk.getState().lay(null);
+    close();
     if (keepAtOnce && mine) await keeper.keepOpened();
   };
 
@@ -63,10 +71,11 @@ export const createSession = (input: SessionInput): FileActions => {
       desk.getState().lay({ kind: 'bad-file', name, problems: read.error });
       return false;
     }
+    const close = closesWhatAsked();
     await leavePresent();
     const id = newId();
     disposable = from === 'demo' ? id : '';
-    await show(id, read.value, true);
+    await show(id, read.value, true, close);
     editor.getState().setStep(read.value.survey.stations.length === 0 ? 'survey' : 'cabinet');
     tell(`Opened ${read.value.title}`);
     return true;
@@ -78,9 +87,10 @@ export const createSession = (input: SessionInput): FileActions => {
   };
 
   const newDesign = async (): Promise<void> => {
+    const close = closesWhatAsked();
     await leavePresent();
     disposable = '';
-    await show(newId(), emptyDesign(NEW_TITLE, editor.getState().history.design.units), false);
+    await show(newId(), emptyDesign(NEW_TITLE, editor.getState().history.design.units), false, close);
     editor.getState().setStep('survey');
   };
 
@@ -114,13 +124,14 @@ export const createSession = (input: SessionInput): FileActions => {
 
   const openKept = async (id: string): Promise<void> => {
     if (id === keeper.id()) return desk.getState().lay(null);
+    const close = closesWhatAsked();
     const kept = await vault.get(id).catch(() => null);
     if (!kept) return tell('That design is no longer kept here.', 'trouble');
     const read = readDesign(kept.text);
     if (!read.ok) return desk.getState().lay({ kind: 'bad-file', name: kept.title, problems: read.error });
     await leavePresent();
     disposable = '';
-    await show(id, read.value, false);
+    await show(id, read.value, false, close);
     tell(`Opened ${read.value.title}`);
   };
 
