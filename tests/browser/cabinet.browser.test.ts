@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { goTo, pickDemo } from './editor-hands.ts';
 import { openApp, openStand, type Stand, type WatchedPage } from './harness.ts';
 
 /** Drawing in software on a busy machine: a frame may take a second. */
@@ -11,15 +12,8 @@ let page: Page;
 
 const openDemo = async (): Promise<void> => {
   await openApp(page, stand.address);
-  await page.getByRole('button', { name: /^designs/i }).click();
-  await page
-    .getByRole('button', { name: /harrow fell/i })
-    .first()
-    .click();
-  await page
-    .getByRole('button', { name: /cabinet/i })
-    .first()
-    .click();
+  await pickDemo(page);
+  await goTo(page, 'Cabinet');
   await room('instrument drawer').waitFor(PATIENT);
   await page.locator('[role="application"] canvas').waitFor(PATIENT);
 };

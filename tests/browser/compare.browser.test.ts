@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { changeCarcass, changeGear, printDesign } from '../../src/design/index.ts';
 import { demoDesign } from '../golden/flow.ts';
+import { goTo, pickDemo } from './editor-hands.ts';
 import { openApp, openStand, type Stand } from './harness.ts';
 
 const WAIT_MS = 120_000;
@@ -58,13 +59,8 @@ describe('comparing in the window', () => {
       const { page, complaints } = await stand.freshPage({ width: 1440, height: 900 });
       page.setDefaultTimeout(30_000);
       await openApp(page, stand.address);
-      await page.getByRole('button', { name: 'Designs…' }).click();
-      await page.getByRole('button', { name: /^Quillmoor/ }).click();
-      await page.getByRole('dialog', { name: 'Designs' }).waitFor({ state: 'detached' });
-      await page
-        .locator('nav')
-        .getByRole('button', { name: /Review/ })
-        .click();
+      await pickDemo(page, 'Quillmoor');
+      await goTo(page, 'Review');
       const part = page.getByRole('region', { name: 'What changed' });
       await part.getByText('Release a letter, or choose another file').waitFor();
       await part.getByLabel('or compare with another design file').setInputFiles(file);

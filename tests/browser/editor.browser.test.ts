@@ -4,11 +4,10 @@ import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { emptyDesign, printDesign, readDesign } from '../../src/design/index.ts';
+import { goTo, pickDemo, STEPS } from './editor-hands.ts';
 import { openApp, openStand, type Stand, type WatchedPage } from './harness.ts';
 
 const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
-const STEPS = ['Survey', 'Gear', 'Cabinet', 'Inspect', 'Shop', 'Review'] as const;
-type Step = (typeof STEPS)[number];
 
 let stand: Stand;
 beforeAll(async () => {
@@ -47,24 +46,6 @@ const freshEditor = async ({ bay = false }: { readonly bay?: boolean } = {}): Pr
   return watched;
 };
 
-const openDemo = async (page: Page, name = 'Harrow fell'): Promise<void> => {
-  await page.getByRole('button', { name: 'Designs…' }).click();
-  // Its line about the design belongs to the button's name.
-  await page.getByRole('button', { name: new RegExp(`^${name}`) }).click();
-  // The first visit shows a face map already: the demo is open once the list of designs has gone.
-  await page.getByRole('dialog', { name: 'Designs' }).waitFor({ state: 'detached' });
-  await page.getByRole('button', { name: /Cabinet/ }).waitFor();
-  await page.getByText('Face map').waitFor();
-};
-
-const goTo = async (page: Page, step: Step): Promise<void> => {
-  await page
-    .locator('nav')
-    .getByRole('button', { name: new RegExp(step) })
-    .click();
-  await page.getByRole('region', { name: `${step} sheet` }).waitFor();
-};
-
 const kept = (page: Page): Promise<void> => page.getByText(/^saved (just now|\d+ s ago)$/).waitFor();
 
 /** The cut list as a person reads it: mark to the line's text. */
@@ -90,7 +71,7 @@ const typeWidth = async (page: Page, width: string): Promise<void> => {
 describe('a change of one size', { timeout: PATIENCE_MS }, () => {
   test('reaches the cut list, can be undone, and is there again after a reload', async () => {
     const { page, complaints } = await freshEditor({ bay: true });
-    await openDemo(page);
+    await pickDemo(page);
     const before = await cutList(page);
     expect(before.size).toBeGreaterThan(5);
 
@@ -113,7 +94,7 @@ describe('a change of one size', { timeout: PATIENCE_MS }, () => {
 
   test('that cannot be read is refused with a sentence, and Escape puts the old one back', async () => {
     const { page } = await freshEditor();
-    await openDemo(page);
+    await pickDemo(page);
     await typeWidth(page, 'about two feet');
     await page.getByRole('alert').getByText('Write a length').waitFor();
     const field = page.getByRole('textbox', { name: 'Width', exact: true });
@@ -126,7 +107,7 @@ describe('a change of one size', { timeout: PATIENCE_MS }, () => {
 describe('the keyboard alone', { timeout: PATIENCE_MS }, () => {
   test('goes through steps, help, find and the splitter, and gets its place back', async () => {
     const { page, complaints } = await freshEditor();
-    await openDemo(page);
+    await pickDemo(page);
     await page.locator('body').click({ position: { x: 2, y: 2 } });
     for (const [i, step] of STEPS.entries()) {
       await page.keyboard.press(String(i + 1));
@@ -161,7 +142,7 @@ describe('the keyboard alone', { timeout: PATIENCE_MS }, () => {
 
   test('shows where it is: every stop of the first lap has a visible outline or frame', async () => {
     const { page } = await freshEditor();
-    await openDemo(page);
+    await pickDemo(page);
     await goTo(page, 'Shop');
     await page.keyboard.press('Tab');
     const unseen: string[] = [];
@@ -184,7 +165,7 @@ describe('the keyboard alone', { timeout: PATIENCE_MS }, () => {
 describe('files', { timeout: PATIENCE_MS }, () => {
   test('Ctrl S saves a file that reads back to the same design', async () => {
     const { page } = await freshEditor();
-    await openDemo(page);
+    await pickDemo(page);
     const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Control+s')]);
     expect(download.suggestedFilename()).toBe('harrow-fell-battalion-unit.hatchwright.json');
     const read = readDesign(readFileSync(await download.path(), 'utf8'));
@@ -193,7 +174,7 @@ describe('files', { timeout: PATIENCE_MS }, () => {
 
   test('a bad file is told with its faults and places, and what was open stays open', async () => {
     const { page, complaints } = await freshEditor();
-    await openDemo(page);
+    await pickDemo(page);
     const bad = JSON.parse(printDesign(emptyDesign('broken', 'mm'))) as Record<string, unknown>;
     const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Control+o')]);
     await chooser.setFiles({
@@ -227,7 +208,7 @@ describe('files', { timeout: PATIENCE_MS }, () => {
 
   test('a second tab says that the design is open elsewhere, keeps nothing, and can take it over', async () => {
     const first = await freshEditor();
-    await openDemo(first.page);
+    await pickDemo(first.page);
     await kept(first.page);
     const second = await stand.pageBeside(first.page);
     await prepared(second.page);
@@ -249,7 +230,7 @@ describe('files', { timeout: PATIENCE_MS }, () => {
 describe('the inspection', { timeout: PATIENCE_MS }, () => {
   test('runs beside the page, and an accepted finding stays listed with its name and reason', async () => {
     const { page, complaints } = await freshEditor();
-    await openDemo(page);
+    await pickDemo(page);
     await goTo(page, 'Inspect');
     const findings = page.getByRole('list', { name: 'Findings' });
     await findings.getByRole('button').first().waitFor();
@@ -288,7 +269,7 @@ describe('everyone can use it', { timeout: PATIENCE_MS }, () => {
     test(`no fault that axe knows on any step, ${theme}`, async () => {
       const { page, complaints } = await freshEditor({ bay: theme === 'light' });
       await page.emulateMedia({ colorScheme: theme, reducedMotion: 'reduce' });
-      await openDemo(page);
+      await pickDemo(page);
       const found: string[] = [];
       for (const step of STEPS) {
         await goTo(page, step);

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { FITTING_KINDS } from '../../src/design/index.ts';
 import { KIND_WORDS } from '../../src/views/editor/fittings/kind-words.ts';
 import { carcass, designOf, empty } from '../fitout/designs.ts';
+import { dropFile } from './editor-hands.ts';
 import { openApp, openStand, type Stand, shot, type WatchedPage } from './harness.ts';
 
 const PATIENT = 40_000;
@@ -17,11 +18,7 @@ beforeAll(async () => {
   page.setDefaultTimeout(PATIENT);
   await openApp(page, stand.address);
   const design = JSON.stringify(designOf([carcass(empty('opening-1'), { facing: 'rear' })], { title: 'One room' }));
-  await page.evaluate((json) => {
-    const data = new DataTransfer();
-    data.items.add(new File([json], 'room.json', { type: 'application/json' }));
-    window.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
-  }, design);
+  await dropFile(page, 'room.json', design);
   await page
     .getByRole('button', { name: /cabinet/i })
     .first()

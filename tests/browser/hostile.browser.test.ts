@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { printDesign } from '../../src/design/index.ts';
 import { demoDesign } from '../golden/flow.ts';
 import { hostileDesign } from '../laws/hostile.ts';
+import { goTo, STEPS } from './editor-hands.ts';
 import { openApp, openStand, type Stand } from './harness.ts';
 
 // A design whose every word would like to be more than a word, looked at in every step.
@@ -44,12 +45,8 @@ describe('hostile words on screen', () => {
       await chooser.setFiles(file);
       await page.waitForFunction((title) => document.title.startsWith(title), design.title);
       const scripts = await page.locator('script').count();
-      for (const step of ['Survey', 'Gear', 'Cabinet', 'Inspect', 'Shop', 'Review']) {
-        await page
-          .locator('nav')
-          .getByRole('button', { name: new RegExp(step) })
-          .click();
-        await page.getByRole('region', { name: `${step} sheet` }).waitFor();
+      for (const step of STEPS) {
+        await goTo(page, step);
         // Until the inspection has answered, and what follows from it is drawn.
         await page.waitForTimeout(1_500);
         expect(await page.title()).toBe(`${design.title} – Hatchwright`);

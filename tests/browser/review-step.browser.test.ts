@@ -2,10 +2,10 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { printReply, type Reply, readReply } from '../../src/revision/index.ts';
 import { findGear, namelessParts, openInOrder, remarkOn } from './copy-hands.ts';
+import { goTo, pickDemo } from './editor-hands.ts';
 import { openApp, openStand, type Stand } from './harness.ts';
 
 // From the release of a letter to the chief's answer standing with its part.
@@ -34,11 +34,8 @@ describe('the Review step', () => {
           Reflect.deleteProperty(window, name);
       });
       await openApp(page, stand.address);
-      await page.getByRole('button', { name: 'Designs…' }).click();
-      await page.getByRole('button', { name: /^Quillmoor/ }).click();
-      await page.getByRole('dialog', { name: 'Designs' }).waitFor({ state: 'detached' });
-      const step = (name: string): Locator => page.locator('nav').getByRole('button', { name: new RegExp(name) });
-      await step('Review').click();
+      await pickDemo(page, 'Quillmoor');
+      await goTo(page, 'Review');
       const sheet = page.getByRole('region', { name: 'Review sheet' });
       await sheet.getByLabel('Your name').fill('R. Vane');
       await sheet.getByLabel('Why this revision').fill('for the chief');
@@ -92,10 +89,10 @@ describe('the Review step', () => {
       for (const name of FIVE) {
         await sheet.getByRole('button', { name: `${name}: on the left, please: ${name}` }).click();
         expect(await sheet.locator('li[data-selected="true"]').count()).toBe(2);
-        await step('Gear').click();
+        await goTo(page, 'Gear');
         const row = page.locator('tr[data-selected="true"]');
         await row.getByRole('button', { name, exact: true }).waitFor();
-        await step('Review').click();
+        await goTo(page, 'Review');
       }
       const remark = sheet.getByRole('button', { name: /^Fire helmet: on the left, please/ });
       await remark.click();

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { carcass, designOf, empty } from '../fitout/designs.ts';
+import { dropFile } from './editor-hands.ts';
 import { openApp, openStand, type Stand, shot, type WatchedPage } from './harness.ts';
 
 const PATIENT = 40_000;
@@ -24,11 +25,7 @@ beforeAll(async () => {
   page.setDefaultTimeout(PATIENT);
   await openApp(page, stand.address);
   const design = JSON.stringify(designOf([bay('carcass-1', 50), bay('carcass-2', -550)], { title: 'Two bays' }));
-  await page.evaluate((json) => {
-    const data = new DataTransfer();
-    data.items.add(new File([json], 'bays.json', { type: 'application/json' }));
-    window.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
-  }, design);
+  await dropFile(page, 'bays.json', design);
   await page
     .getByRole('button', { name: /cabinet/i })
     .first()

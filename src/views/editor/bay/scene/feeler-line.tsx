@@ -1,8 +1,8 @@
-import { useEffect, useMemo } from 'react';
+import { useMemo } from 'react';
 import { feelerLines } from '../marks/feeler.ts';
 import { type Feeler, useFeelers } from '../marks/use-feelers.ts';
 import type { SceneColours } from '../scene-colours.ts';
-import { disposeFatLines, fatLines } from './fat-lines.ts';
+import { FatLines } from './fat-lines.tsx';
 
 const FEELER_PX = 3;
 
@@ -13,12 +13,8 @@ interface OneLineProps {
 
 const OneLine = ({ feeler: { at, severity }, colours }: OneLineProps) => {
   const colour = severity === null ? colours.ink : colours.severity[severity];
-  const drawn = useMemo(
-    () => fatLines(feelerLines(at), { colour, widthPx: FEELER_PX, share: 1, through: true }),
-    [at, colour],
-  );
-  useEffect(() => () => disposeFatLines(drawn), [drawn]);
-  return <primitive object={drawn} />;
+  const lines = useMemo(() => feelerLines(at), [at]);
+  return <FatLines lines={lines} look={{ colour, widthPx: FEELER_PX, share: 1, through: true }} />;
 };
 
 /** The finding that is chosen and the least gap of the mover in the hand, each as a line between its two points. */

@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { CargoSpace } from '../../../../envelope/index.ts';
 import type { LineData } from '../../../../shop/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
@@ -6,7 +6,7 @@ import { bayFitOut } from '../bay-fit-out.ts';
 import { type LitLines, litLines } from '../marks/lit-lines.ts';
 import type { SceneColours } from '../scene-colours.ts';
 import type { Stage } from '../stage.ts';
-import { disposeFatLines, type FatLook, fatLines } from './fat-lines.ts';
+import { FatLines } from './fat-lines.tsx';
 import { MovingGroup } from './moving-group.tsx';
 
 const CHOSEN_PX = 2.6;
@@ -25,21 +25,6 @@ const byMover = (lit: readonly LitLines[]): ReadonlyMap<string | null, LineData>
   return groups;
 };
 
-interface FatProps {
-  readonly lines: LineData;
-  readonly look: FatLook;
-}
-
-const Fat = ({ lines, look }: FatProps) => {
-  const { colour, widthPx, share, through } = look;
-  const drawn = useMemo(
-    () => fatLines(lines, { colour, widthPx, share, through }),
-    [lines, colour, widthPx, share, through],
-  );
-  useEffect(() => () => disposeFatLines(drawn), [drawn]);
-  return <primitive object={drawn} />;
-};
-
 interface LitProps {
   readonly stage: Stage;
   readonly lit: readonly LitLines[];
@@ -51,8 +36,8 @@ const Lit = ({ stage, lit, colour, widthPx }: LitProps) => {
   const groups = useMemo(() => [...byMover(lit)].filter(([, lines]) => lines.length > 0), [lit]);
   return groups.map(([mover, lines]) => (
     <MovingGroup key={mover ?? 'still'} stage={stage} mover={mover}>
-      <Fat lines={lines} look={{ colour, widthPx, share: BEHIND_SHARE, through: true }} />
-      <Fat lines={lines} look={{ colour, widthPx, share: 1, through: false }} />
+      <FatLines lines={lines} look={{ colour, widthPx, share: BEHIND_SHARE, through: true }} />
+      <FatLines lines={lines} look={{ colour, widthPx, share: 1, through: false }} />
     </MovingGroup>
   ));
 };
