@@ -101,7 +101,7 @@ export const carcassShell = (context: CarcassContext): CarcassShell => {
   const outside: Box = { min: [0, 0, stand], max: size };
   const chamfered = chamferCuts(carcass.chamfers, outside, material.thicknessMm, carcass.id);
   const wheels = hasVolume(boxes.inside)
-    ? wheelCuts(context, { min: [0, 0, 0], max: size }, boxes.inside)
+    ? wheelCuts(context, { min: [0, 0, 0], max: size }, boxes.inside, chamfered.cuts)
     : { cuts: [], problems: [] };
   const problems = [...backStock.problems, ...joints.problems, ...chamfered.problems, ...wheels.problems];
   const taken = subtract(size, subtract(boxes.inside.max, boxes.inside.min));

@@ -8,6 +8,7 @@ import { sheetMassKg, sheetSigmaShare } from './masses.ts';
 import type { Bevel, EdgeBands, Panel } from './parts.ts';
 import { type FittingParts, NO_PARTS, together } from './solved.ts';
 import { PIECES } from './standard-pieces.ts';
+import { steepEdges } from './steep-edges.ts';
 
 type Edge = Extract<keyof EdgeBands, 'l1' | 'l2'>;
 
@@ -86,6 +87,7 @@ const chamferPanel = (cut: ChamferCut, length: number, context: CarcassContext):
   const at = placed(pose, [length / 2, y, z]);
   return together([
     {
+      problems: steepEdges(context, panel, panel.bevels ?? []),
       panels: [panel],
       bodies: [{ ...common, kind: 'panel', shape: bodyShape(cut, length) }],
       masses: [{ ...common, kind: 'panel', massKg, sigmaKg: massKg * sheetSigmaShare(material, context), at }],

@@ -1,5 +1,5 @@
-import { type Box, dot, type Vec2, type Vec3 } from '../base/index.ts';
-import type { HalfSpace } from '../bodies/index.ts';
+import { type Box, dot, ROUNDING_MM, type Vec2, type Vec3 } from '../base/index.ts';
+import { beyondPlane, type HalfSpace } from '../bodies/index.ts';
 import type { Chamfer, NodeId } from '../design/index.ts';
 import { ACROSS, type Axis, DEEP, UP, withAxis } from './axes.ts';
 import type { FitProblem } from './parts.ts';
@@ -115,12 +115,29 @@ export interface Chamfers {
   readonly problems: readonly FitProblem[];
 }
 
+/** A mitre runs from the outer edge through the whole thickness of the panel beside it: a leg is no shorter than that. */
+const tooSmall = (chamfer: Chamfer, t: number, at: NodeId): readonly FitProblem[] =>
+  legsOf(chamfer).flatMap(({ mm }) =>
+    mm < t ? [badJoint(at, [`chamfer takes ${mmWords(mm)}`, 'no more than a panel is thick'], t, mm)] : [],
+  );
+
 /** What each leg must leave of the panels on its axis: their thickness at both ends. */
 const tooLarge = (chamfer: Chamfer, box: Box, t: number, at: NodeId): readonly FitProblem[] =>
   legsOf(chamfer).flatMap(({ axis, mm }) => {
     const most = box.max[axis] - box.min[axis] - 3 * t;
     return mm > most ? [badJoint(at, [`chamfer takes ${mmWords(mm)}`, 'nothing of a panel is left'], most, mm)] : [];
   });
+
+/** True where the panel of one chamfer reaches past the inner face of another, beside it or across from it. */
+const meet = (a: ChamferCut, b: ChamferCut): boolean =>
+  [
+    [a, b],
+    [b, a],
+  ].some(([own, other]) =>
+    [...(own?.outer ?? []), ...(own?.innerEdges ?? [])].some(
+      (point) => other !== undefined && beyondPlane(other.inner, point) > ROUNDING_MM,
+    ),
+  );
 
 /**
  * The chamfers of a carcass that can be made. Chamfers that run in different directions would meet in a point of
@@ -131,12 +148,20 @@ export const chamferCuts = (chamfers: readonly Chamfer[], box: Box, thickness: n
   const cuts: ChamferCut[] = [];
   const [lead] = chamfers;
   for (const chamfer of chamfers) {
-    const large = tooLarge(chamfer, box, thickness, at);
+    const large = [...tooSmall(chamfer, thickness, at), ...tooLarge(chamfer, box, thickness, at)];
     const twice = cuts.some((cut) => cut.chamfer.corner === chamfer.corner);
     if (chamfer.along !== lead?.along) problems.push(badJoint(at, ['chamfers run in different directions']));
     else if (twice) problems.push(badJoint(at, [`two chamfers at ${chamfer.corner.replace('-', ' ')}`]));
     else if (large.length > 0) problems.push(...large);
-    else cuts.push(cutOf(chamfer, box, thickness));
+    else {
+      const cut = cutOf(chamfer, box, thickness);
+      const other = cuts.find((each) => meet(each, cut));
+      if (!other) cuts.push(cut);
+      else {
+        const [here, there] = [chamfer.corner, other.chamfer.corner].map((corner) => corner.replace('-', ' '));
+        problems.push(badJoint(at, [`chamfers at ${there} and ${here} meet`, 'nothing of a panel is left']));
+      }
+    }
   }
   return { cuts, problems };
 };

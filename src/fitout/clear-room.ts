@@ -5,7 +5,7 @@ import { wallsOf } from './fittings/room-behind.ts';
 import type { Room } from './solved.ts';
 
 /** The corner of a box that lies furthest along a direction. */
-const furthest = ({ min, max }: Box, normal: Vec3): Vec3 => {
+export const furthest = ({ min, max }: Box, normal: Vec3): Vec3 => {
   const at = (axis: Axis): number => (normal[axis] > 0 ? max : min)[axis];
   return [at(0), at(1), at(2)];
 };

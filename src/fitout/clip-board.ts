@@ -1,4 +1,4 @@
-import { boxAround, inverse, type Polygon, ROUNDING_MM, turned, type Vec3 } from '../base/index.ts';
+import { boxAround, boxSize, inverse, type Polygon, ROUNDING_MM, turned, type Vec3 } from '../base/index.ts';
 import { boxShape, clippedShape, type HalfSpace } from '../bodies/index.ts';
 import { AXES } from './axes.ts';
 import { type Board, boardPose, boardSize } from './board.ts';
@@ -8,15 +8,19 @@ import type { Bevel } from './parts.ts';
 import { ringAround } from './ring-around.ts';
 
 /**
- * A board cut by planes: its box is drawn in to the longest points of what is left. Null where nothing is left; the
- * board itself where no plane meets it.
+ * A board cut by planes: its box is drawn in to the longest points of what is left. Null where nothing of its whole
+ * thickness is left; the board itself where no plane meets it.
  */
 export const clipBoard = (board: Board, halves: readonly HalfSpace[]): Board | null => {
   const whole = boxShape(board.box);
   const met = halves.filter((half) => clippedShape(whole, [half]) !== whole);
   if (met.length === 0) return board;
   const left = clippedShape(whole, met);
-  return left && { ...board, box: boxAround(left.vertices), clips: [...(board.clips ?? []), ...met] };
+  if (!left) return null;
+  const box = boxAround(left.vertices);
+  const { axis } = board.face;
+  if (boxSize(box)[axis] < boxSize(board.box)[axis] - ROUNDING_MM) return null;
+  return { ...board, box, clips: [...(board.clips ?? []), ...met] };
 };
 
 /** The planes of all chamfers that cut a board: the mitre where it is a panel of the shell beside one, else the inner face. */
@@ -37,17 +41,26 @@ export const clipsInPanel = (board: Board): readonly HalfSpace[] =>
 
 const square = ({ normal }: HalfSpace): boolean => Math.abs(normal[2]) <= ROUNDING_MM;
 
-/** What a plane makes of the edge of a panel that it runs along. */
-const bevelOf = ({ normal }: HalfSpace, thickness: number): Bevel => {
+/**
+ * What a plane makes of the edge of a panel that it runs along. A plane that only takes the arris off, and leaves the
+ * panel its full size on the long face and some way below it, leaves a land there.
+ */
+const bevelOf = ({ normal, offset }: HalfSpace, [length, width, thickness]: Vec3): Bevel => {
   const [nx, ny, nz] = normal;
   const alongX = Math.abs(nx) > Math.abs(ny);
   const inPlane = alongX ? nx : ny;
   const edge = alongX ? (nx > 0 ? 'w2' : 'w1') : ny > 0 ? 'l2' : 'l1';
+  const end = edge === 'w2' ? length : edge === 'l2' ? width : 0;
+  const longFace = nz > 0 ? 'b' : 'a';
+  const crossing = (offset - inPlane * end) / nz;
+  const landMm = longFace === 'b' ? crossing : thickness - crossing;
+  const sloped = landMm > ROUNDING_MM ? thickness - landMm : thickness;
   return {
     edge,
     tiltRad: Math.atan(Math.abs(nz / inPlane)),
-    longFace: nz > 0 ? 'b' : 'a',
-    setMm: (thickness * Math.abs(nz)) / Math.abs(inPlane),
+    longFace,
+    setMm: (sloped * Math.abs(nz)) / Math.abs(inPlane),
+    ...(landMm > ROUNDING_MM ? { landMm } : {}),
   };
 };
 
@@ -66,7 +79,8 @@ const cutRing = (ring: Polygon, { normal, offset }: HalfSpace): Polygon =>
 export const clippedOutline = (
   board: Board,
 ): { readonly outline: Polygon | null; readonly bevels: readonly Bevel[]; readonly inOnePiece: boolean } => {
-  const [length, width, thickness] = boardSize(board);
+  const size = boardSize(board);
+  const [length, width] = size;
   const halves = clipsInPanel(board);
   const straight = halves.filter(square);
   const notches = notchesInPanel(board);
@@ -74,7 +88,7 @@ export const clippedOutline = (
   const plain = straight.length === 0 && (notches.length === 0 || ring === null);
   return {
     outline: plain ? null : straight.reduce(cutRing, ring ?? ringAround(length, width, []) ?? []),
-    bevels: halves.filter((half) => !square(half)).map((half) => bevelOf(half, thickness)),
+    bevels: halves.filter((half) => !square(half)).map((half) => bevelOf(half, size)),
     inOnePiece: ring !== null,
   };
 };

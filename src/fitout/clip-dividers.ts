@@ -1,4 +1,3 @@
-import { ROUNDING_MM } from '../base/index.ts';
 import type { Board } from './board.ts';
 import type { CarcassShell } from './carcass-boards.ts';
 import { clipBoard, clippedOutline } from './clip-board.ts';
@@ -7,8 +6,7 @@ import { notchBoard } from './notch-board.ts';
 import type { FitProblem } from './parts.ts';
 import { badJoint } from './problem.ts';
 import type { AssemblyBoards } from './solved.ts';
-
-const DEGREES = 180 / Math.PI;
+import { steepEdges } from './steep-edges.ts';
 
 /**
  * Dividers, shelves and partitions of a carcass cut along its chamfers and round its wheelhouses. One that lies wholly in a cut-off corner is
@@ -21,7 +19,6 @@ export const clipDividers = (
 ): { readonly assemblies: readonly AssemblyBoards[]; readonly problems: readonly FitProblem[] } => {
   if (shell.chamfers.length + shell.wheels.length === 0) return { assemblies, problems: [] };
   const planes = shell.chamfers.map(({ inner }) => inner);
-  const most = context.rule('bevel-tilt-max');
   const problems: FitProblem[] = [];
   const cut = assemblies.map((each): AssemblyBoards => {
     if (each.mover !== null) return each;
@@ -32,11 +29,7 @@ export const clipDividers = (
       );
       if (!left) problems.push(badJoint(board.origin, [`${board.name} lies in a corner that is cut off`]));
       if (!left || left === board) return left ?? [];
-      const steep = Math.max(0, ...clippedOutline(left).bevels.map(({ tiltRad }) => tiltRad * DEGREES));
-      if (steep > most + ROUNDING_MM)
-        problems.push(
-          badJoint(board.origin, [`${board.name} would need the saw tilted by ${Math.round(steep)}°`], most, steep),
-        );
+      problems.push(...steepEdges(context, board, clippedOutline(left).bevels));
       return left;
     });
     return { ...each, boards };

@@ -1,5 +1,7 @@
-import { type Box, ROUNDING_MM } from '../base/index.ts';
+import { type Box, ROUNDING_MM, type Vec3 } from '../base/index.ts';
+import { beyondPlane, type HalfSpace } from '../bodies/index.ts';
 import { type Board, boardSize, type CutoutWish, inPanel } from './board.ts';
+import { clipsInPanel } from './clip-board.ts';
 import type { CutoutOutline, FitProblem, PanelCut } from './parts.ts';
 import type { FaceRect } from './pieces-around.ts';
 import { cutoutArea } from './plate-panel.ts';
@@ -25,9 +27,23 @@ const overlap = (a: FaceRect, b: FaceRect): boolean =>
 
 const rectOf = ({ min, max }: Box): FaceRect => ({ from: [min[0], min[1]], to: [max[0], max[1]] });
 
-/** True where the rectangle keeps inside the face. */
-const within = ({ from, to }: FaceRect, [length, width]: readonly [number, number, number]): boolean =>
-  from[0] > ROUNDING_MM && from[1] > ROUNDING_MM && to[0] < length - ROUNDING_MM && to[1] < width - ROUNDING_MM;
+/** True where the rectangle keeps inside both faces of the board, and clear of the planes that cut it. */
+const within = (
+  { from, to }: FaceRect,
+  [length, width, thickness]: readonly [number, number, number],
+  clips: readonly HalfSpace[],
+): boolean => {
+  const corners = [from[0], to[0]].flatMap((x) =>
+    [from[1], to[1]].flatMap((y) => [0, thickness].map((z): Vec3 => [x, y, z])),
+  );
+  return (
+    from[0] > ROUNDING_MM &&
+    from[1] > ROUNDING_MM &&
+    to[0] < length - ROUNDING_MM &&
+    to[1] < width - ROUNDING_MM &&
+    clips.every((half) => corners.every((corner) => beyondPlane(half, corner) < -ROUNDING_MM))
+  );
+};
 
 /**
  * The cut-outs wished for in a board, in panel coordinates. One that does not keep inside the board is not cut; one
@@ -35,10 +51,11 @@ const within = ({ from, to }: FaceRect, [length, width]: readonly [number, numbe
  */
 export const cutoutsIn = (board: Board, wishes: readonly CutoutWish[], taken: readonly FaceRect[]): BoardCutouts => {
   const size = boardSize(board);
+  const clips = clipsInPanel(board);
   const asked = wishes
     .filter((wish) => wish.board === board.id)
     .map((wish) => ({ wish, rect: rectOf(inPanel(board, wish.box)) }));
-  const made = asked.filter(({ rect }) => within(rect, size));
+  const made = asked.filter(({ rect }) => within(rect, size, clips));
   const told = (wish: CutoutWish, words: string): FitProblem =>
     badJoint(wish.origin, [`${wish.why} ${words} ${board.name}`]);
   return {
@@ -48,7 +65,7 @@ export const cutoutsIn = (board: Board, wishes: readonly CutoutWish[], taken: re
       leftAreaMm2: (rect.to[0] - rect.from[0]) * (rect.to[1] - rect.from[1]) - cutoutArea(outlineOf(wish, rect)),
     })),
     problems: [
-      ...asked.filter(({ rect }) => !within(rect, size)).map(({ wish }) => told(wish, 'does not keep inside')),
+      ...asked.filter(({ rect }) => !within(rect, size, clips)).map(({ wish }) => told(wish, 'does not keep inside')),
       ...made
         .filter(
           ({ wish, rect }) =>

@@ -1,7 +1,17 @@
 import { placed, ROUNDING_MM } from '../base/index.ts';
 import { boxShape, clippedShape } from '../bodies/index.ts';
 import type { NodeId } from '../design/index.ts';
-import { type Board, boardBands, boardPose, boardSize, type HoleWish, holeInPanel, inCarcass } from './board.ts';
+import { common } from './axes.ts';
+import {
+  type Board,
+  boardBands,
+  boardPose,
+  boardSize,
+  type HoleWish,
+  holeInPanel,
+  inCarcass,
+  inPanel,
+} from './board.ts';
 import { clippedOutline, clipsInPanel, keepsInside } from './clip-board.ts';
 import type { CarcassContext } from './context.ts';
 import { type BoardCutouts, cutoutsIn } from './cutouts.ts';
@@ -9,7 +19,7 @@ import { servesBothHands } from './hand.ts';
 import { sheetMassKg, sheetSigmaShare } from './masses.ts';
 import { notchesInPanel } from './notch-board.ts';
 import type { Body, FitProblem, MassItem, Panel, PanelCut, PartId } from './parts.ts';
-import { piecesAround } from './pieces-around.ts';
+import { type FaceRect, piecesAround } from './pieces-around.ts';
 import { badJoint, mmWords } from './problem.ts';
 import { type NetSolid, netSolid, recessesOf, type Through } from './recesses.ts';
 import type { AssemblyBoards, FittingParts } from './solved.ts';
@@ -53,6 +63,15 @@ const holesIn = (board: Board, wishes: readonly HoleWish[]): readonly PanelCut[]
   });
 };
 
+/** Where a board meets the others of its assembly, on its face: what is housed in it, and what it is housed in. */
+const jointsOf = (boards: readonly Board[], board: Board): readonly FaceRect[] =>
+  boards.flatMap((other): readonly FaceRect[] => {
+    const shared = other === board ? null : common(board.box, other.box);
+    if (!shared) return [];
+    const { min, max } = inPanel(board, shared);
+    return [{ from: [min[0], min[1]], to: [max[0], max[1]] }];
+  });
+
 const madePanel = (
   boards: readonly Board[],
   index: number,
@@ -63,7 +82,7 @@ const madePanel = (
   const [length, width, thickness] = boardSize(board);
   const recesses = recessesOf(boards, index);
   const notches = notchesInPanel(board);
-  const cutouts = cutoutsIn(board, wishes.cutouts, [...recesses, ...notches]);
+  const cutouts = cutoutsIn(board, wishes.cutouts, [...jointsOf(boards, board), ...notches]);
   const through = [...cutouts.through, ...notches.map((notch) => ({ ...notch, leftAreaMm2: 0 }))];
   const cuts = [...recesses, ...holesIn(board, wishes.holes), ...cutouts.cuts];
   const bands = boardBands(board);

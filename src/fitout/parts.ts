@@ -56,6 +56,8 @@ export interface Bevel {
   /** The face that keeps the full size; the other one ends the set sooner. */
   readonly longFace: PanelFace;
   readonly setMm: number;
+  /** What stays square of the edge beside the long face, where the slope begins below it; left out where nothing does. */
+  readonly landMm?: number;
 }
 
 /** A line in the flat along which a sheet is bent. */

@@ -7,6 +7,7 @@ import { AXES } from './axes.ts';
 import { type CarcassShell, carcassShell } from './carcass-boards.ts';
 import { chamferPanels } from './chamfer-panels.ts';
 import { chasesOf } from './chases.ts';
+import { clippedOutline } from './clip-board.ts';
 import { clipDividers } from './clip-dividers.ts';
 import type { CarcassContext } from './context.ts';
 import { carcassPose, outsideSize } from './frames.ts';
@@ -19,6 +20,7 @@ import { tooSmall } from './problem.ts';
 import { solveRooms } from './solve-rooms.ts';
 import { type AssemblyBoards, type FittingParts, NO_PARTS, type Room, together } from './solved.ts';
 import { standBoards } from './stand.ts';
+import { steepEdges } from './steep-edges.ts';
 import { stockOf } from './stock.ts';
 import { anchorsInWheels, notchedFor, wheelLinings } from './wheelhouses.ts';
 
@@ -117,6 +119,7 @@ const solveInside = (context: CarcassContext): Inside => {
     ...stand.problems,
     ...dividers.problems,
     ...noInside(carcass, shell),
+    ...shell.boards.flatMap((board) => steepEdges(context, board, clippedOutline(board).bevels)),
     ...anchorsInWheels(context, anchors.anchors, shell.wheels),
   ];
   const parts = together([

@@ -1,4 +1,5 @@
-import type { Box } from '../base/index.ts';
+import { type Box, ROUNDING_MM } from '../base/index.ts';
+import { beyondPlane } from '../bodies/index.ts';
 import type { Wheelhouse } from '../design/index.ts';
 import {
   ACROSS,
@@ -16,6 +17,8 @@ import {
   withSpan,
 } from './axes.ts';
 import type { Board } from './board.ts';
+import type { ChamferCut } from './chamfers.ts';
+import { furthest } from './clear-room.ts';
 import type { CarcassContext } from './context.ts';
 import { fastenersOf, screwsAlong } from './hardware.ts';
 import { notchBoard } from './notch-board.ts';
@@ -86,7 +89,12 @@ export interface WheelCuts {
 }
 
 /** The wheelhouses that a carcass can be cut for; the others are problems and leave it whole. */
-export const wheelCuts = ({ carcass, material }: CarcassContext, outside: Box, inside: Box): WheelCuts => {
+export const wheelCuts = (
+  { carcass, material }: CarcassContext,
+  outside: Box,
+  inside: Box,
+  chamfers: readonly ChamferCut[] = [],
+): WheelCuts => {
   const t = material.thicknessMm;
   const problems: FitProblem[] = [];
   const cuts: WheelCut[] = [];
@@ -96,6 +104,8 @@ export const wheelCuts = ({ carcass, material }: CarcassContext, outside: Box, i
     if (why) problems.push(badJoint(carcass.id, [why[0]], why[1], why[2]));
     else if (cuts.some(({ taken }) => common(taken, cut.taken) !== null))
       problems.push(badJoint(carcass.id, [`two wheelhouses at the ${wheelhouse.side} meet`]));
+    else if (chamfers.some(({ inner }) => beyondPlane(inner, furthest(cut.taken, inner.normal)) > ROUNDING_MM))
+      problems.push(badJoint(carcass.id, [`the wheelhouse at the ${wheelhouse.side} meets a cut-off corner`]));
     else cuts.push(cut);
   }
   return { cuts, problems };

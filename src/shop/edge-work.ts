@@ -10,8 +10,10 @@ export const angleText = (rad: number): string => `${Math.round(rad * DEGREES * 
 /** What the saw and the brake must know of the edges and bends of a part, each in a few words; empty for a plain one. */
 export const edgeWork = ({ bevels = [], bends = [] }: Pick<Panel, 'bevels' | 'bends'>): readonly string[] => [
   ...bevels.map(
-    ({ edge, tiltRad, longFace, setMm }) =>
-      `bevel ${edge.toUpperCase()} ${angleText(tiltRad)}, long on face ${longFace}, ${formatMillimetres(setMm)} mm back`,
+    ({ edge, tiltRad, longFace, setMm, landMm }) =>
+      `bevel ${edge.toUpperCase()} ${angleText(tiltRad)}, long on face ${longFace}, ${formatMillimetres(setMm)} mm back${
+        landMm === undefined ? '' : `, ${formatMillimetres(landMm)} mm of the edge left square`
+      }`,
   ),
   ...bends.map(
     ({ angleRad, towards, insideRadiusMm, deductionMm, from, to }) =>

@@ -103,7 +103,8 @@ const sameBevels = (a: readonly Bevel[], b: readonly Bevel[], turn: Turn): boole
       (other) =>
         turnedEdge(bevel.edge, turn) === other.edge &&
         turnedFace(bevel.longFace, turn) === other.longFace &&
-        sameLength(bevel.setMm, other.setMm),
+        sameLength(bevel.setMm, other.setMm) &&
+        sameLength(bevel.landMm ?? 0, other.landMm ?? 0),
     ),
   );
 

@@ -93,6 +93,35 @@ describe('what is divided beside a cut-off corner', () => {
     expect(steep.problems[0]?.haveMm).toBeCloseTo(53.13, 2);
   });
 
+  it('leaves a land where the corner only takes the arris off a shelf', () => {
+    // The inner face of a 60 × 60 corner at the bottom right: in + up = 60 + 17.7·√2 = 85.03 from the outside.
+    const shelfAt = (fromTop: number) =>
+      panelOf(
+        solved([
+          carcass(
+            divided('opening-1', 'rows', [
+              [{ rule: 'fixed', mm: fromTop }, empty('opening-2')],
+              [share(), empty('opening-3')],
+            ]),
+            { chamfers: [{ ...TOP_RIGHT, corner: 'bottom-right', acrossMm: 60, upMm: 60 }] },
+          ),
+        ]),
+        'opening-1/shelf-1',
+      );
+    // Clear inside from 17.7 to 682.3: the shelf's top at 682.3 − 602.3 = 80, its underside at 62.3.
+    const shelf = shelfAt(602.3);
+    const line = 60 + 17.7 * Math.SQRT2;
+    const bevel = shelf.bevels?.[0];
+    // In its dado it ends 11.7 from the outside: the plane is there 73.33 up, 6.67 below the top.
+    expect(bevel?.landMm).toBeCloseTo(80 - (line - 11.7), 9);
+    // And at the underside it ends line − 62.3 from the outside: at 45° as far back as the slope is high.
+    expect(bevel?.setMm).toBeCloseTo(line - 62.3 - 11.7, 9);
+    expect(bevel?.longFace).toBe('a');
+    // The triangle that is off: set²/2 over the depth of the shelf.
+    const whole = shelf.length * shelf.width * 17.7;
+    expect(whole - shelf.volumeMm3).toBeCloseTo((shelf.width * (line - 74) ** 2) / 2, 4);
+  });
+
   it('keeps a drawer in the corner between its two walls', () => {
     const drawer = fitted('opening-1', {
       kind: 'drawer',
@@ -111,8 +140,35 @@ describe('what is divided beside a cut-off corner', () => {
 });
 
 describe('chamfers that cannot be made', () => {
+  const told = (chamfers: readonly unknown[], rest: Parameters<typeof carcass>[1] = {}) =>
+    solved([carcass(empty('opening-1'), { chamfers, ...rest })]).problems;
+
+  it('names a leg shorter than a panel is thick, and two that meet', () => {
+    expect(told([{ ...TOP_RIGHT, acrossMm: 17 }])).toMatchObject([{ code: 'bad-joint', needMm: 17.7, haveMm: 17 }]);
+    // 400 + 350 of 700 at one side.
+    const below = { ...TOP_RIGHT, id: 'chamfer-2', corner: 'bottom-right', upMm: 350 };
+    expect(told([{ ...TOP_RIGHT, upMm: 400 }, below])).toMatchObject([
+      { because: ['chamfers at top right and bottom right meet', 'nothing of a panel is left'] },
+    ]);
+  });
+
+  it('names a wheelhouse and a chase that run into the corner, and a chase in a joint', () => {
+    const chase = { id: 'chase-1', panel: 'back', alongMm: 840, acrossMm: 640, sizeMm: [60, 60] };
+    expect(told([TOP_RIGHT], { chases: [chase] })).toMatchObject([
+      { because: ['wiring chase does not keep inside Bay back'] },
+    ]);
+    const wheel = { id: 'wheelhouse-1', side: 'right', fromMm: 100, lengthMm: 200, inMm: 120, upMm: 600 };
+    expect(told([TOP_RIGHT], { wheelhouses: [wheel] })).toMatchObject([
+      { because: ['the wheelhouse at the right meets a cut-off corner'] },
+    ]);
+    // The top reaches to 11.7 from the outside into the side, which begins at 17.7: 45 − 30 = 15.
+    const inJoint = { ...chase, panel: 'top', alongMm: 45, acrossMm: 300 };
+    expect(told([], { chases: [inJoint] })).toMatchObject([
+      { because: ['wiring chase meets what is cut or housed in Bay top'] },
+    ]);
+  });
+
   it('names two directions, two at one corner, and one that leaves nothing', () => {
-    const told = (chamfers: readonly unknown[]) => solved([carcass(empty('opening-1'), { chamfers })]).problems;
     const upright = { id: 'chamfer-2', along: 'up', corner: 'back-left', acrossMm: 50, deepMm: 50 };
     expect(told([TOP_RIGHT, upright])).toMatchObject([
       { code: 'bad-joint', because: ['chamfers run in different directions'] },
@@ -141,6 +197,8 @@ const anyChamfers = fc.constantFrom('deep', 'up', 'across').chain((along) =>
           corner,
           ...(along === 'deep' ? { acrossMm, upMm } : along === 'up' ? { acrossMm, deepMm } : { upMm, deepMm }),
         },
+        // Flush with the rear, the end of the panel is sawn to atan(other leg / deep) from square: at most 45°.
+        steep: along !== 'deep' && (along === 'up' ? acrossMm : upMm) > deepMm,
         gap: along === 'across' ? ([upMm, deepMm] as const) : null,
         wedge:
           (along === 'deep' ? acrossMm * upMm * 600 : along === 'up' ? acrossMm * deepMm * 700 : upMm * deepMm * 900) /
@@ -161,7 +219,9 @@ describe('any chamfers', () => {
             joints: { corner: 'butt', dadoDepthMm: 0, back: { kind: 'none' } },
           }),
         ]);
-        expect(fitOut.problems).toEqual([]);
+        const told = fitOut.problems.map(({ because }) => because[0] ?? '');
+        expect(told.filter((words) => !words.includes('saw tilted'))).toEqual([]);
+        expect(told).toHaveLength(list.filter(({ steep }) => steep).length);
         // What is clear inside: the box between the panels, behind the inner face of every chamfer's panel.
         const halves = fitOut.panels
           .filter(({ role }) => role === 'chamfer')

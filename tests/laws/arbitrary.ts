@@ -2,6 +2,7 @@ import { standardCatalog } from '../../src/catalog/index.ts';
 import { type Design, designSchema, emptyDesign } from '../../src/design/index.ts';
 import { chargerBay, holders, mapSlot, passThrough, tabletMount, trim, valuables } from './arbitrary-kinds.ts';
 import { type Any, type Fc, hardwareOf, ids, mm, oneOrNone, type Plain } from './arbitrary-parts.ts';
+import { braces, structure } from './arbitrary-structure.ts';
 
 export interface RandomDesignOptions {
   /** How many openings may lie inside each other in a carcass; 4 when left out. */
@@ -10,6 +11,8 @@ export interface RandomDesignOptions {
   readonly maxGear?: number;
   /** Only shares and hugs, so that rules seldom fight; false when left out. */
   readonly gentle?: boolean;
+  /** Every carcass has structure, and boards and joints of ordinary make that can take it; false when left out. */
+  readonly structured?: boolean;
 }
 
 const boardMaterial = (fc: Fc): Any<string> =>
@@ -184,8 +187,23 @@ const joints = (fc: Fc): Any<Plain> =>
     ),
   });
 
-const carcass = (fc: Fc, depth: number, gentle: boolean): Any<Plain> =>
+/** Boards thick enough for the joints that are cut into them. */
+const soundMake = (fc: Fc): Any<Plain> =>
   fc.record({
+    material: fc.constantFrom('birch-ply-15', 'birch-ply-18', 'hdpe-19'),
+    joints: fc.record({
+      corner: fc.constantFrom('dado', 'dado', 'rabbet', 'butt'),
+      dadoDepthMm: fc.constantFrom(5, 6),
+      back: fc.constantFrom(
+        { kind: 'groove', grooveDepthMm: 6, setbackMm: 9 },
+        { kind: 'rabbet', depthMm: 7 },
+        { kind: 'none' },
+      ),
+    }),
+  });
+
+const carcass = (fc: Fc, depth: number, gentle: boolean, structured: boolean): Any<Plain> => {
+  const box = fc.record({
     name: fc.constantFrom('', 'Left bay', 'Tower'),
     facing: fc.constantFrom('rear', 'left', 'right', 'front'),
     size: fc.record({ width: mm(fc, 400, 1300), height: mm(fc, 350, 1000), depth: mm(fc, 350, 1100) }),
@@ -195,14 +213,29 @@ const carcass = (fc: Fc, depth: number, gentle: boolean): Any<Plain> =>
     edgeBand: oneOrNone(fc, hardwareOf('edge-band')),
     opening: opening(fc, depth, gentle),
   });
+  return fc
+    .tuple(box, structured ? soundMake(fc) : fc.constant<Plain>({}), structure(fc, structured))
+    .map(([plain, sound, more]) => ({ ...plain, ...sound, ...more(plain.size) }));
+};
 
-/** Numbers every opening and device of a tree: `opening-7`, `device-2`. */
+/** Lists of a carcass whose items are nodes of their own, and what their ids begin with. */
+const STRUCTURE_IDS: Readonly<Record<string, string>> = {
+  chamfers: 'chamfer',
+  chases: 'chase',
+  wheelhouses: 'wheelhouse',
+  anchors: 'anchor',
+};
+
+/** Numbers every opening, device and piece of structure of a tree: `opening-7`, `device-2`, `chamfer-1`. */
 const numbered = (tree: unknown, next: (prefix: string) => string): unknown => {
   if (Array.isArray(tree)) return tree.map((item) => numbered(item, next));
   if (typeof tree !== 'object' || tree === null) return tree;
   const entries = Object.entries(tree).map(([key, value]): readonly [string, unknown] => {
     if (key === 'opening' || key === 'inside')
       return [key, { id: next('opening'), name: '', ...(numbered(value, next) as Plain) }];
+    const prefix = STRUCTURE_IDS[key];
+    if (prefix !== undefined && Array.isArray(value))
+      return [key, value.map((item: Plain) => ({ ...item, id: next(prefix) }))];
     if (key === 'fan' && typeof value === 'string') return [key, { id: next('device'), device: value }];
     if (key === 'rows' && Array.isArray(value))
       return [key, value.map((row: readonly string[]) => row.map((device) => ({ id: next('device'), device })))];
@@ -285,23 +318,25 @@ const openingIds = (tree: unknown): readonly string[] => {
 };
 
 /**
- * Random designs that the schema takes: carcasses side by side with trees of openings, every kind of fitting, gear
- * in openings that exist (whether it fits or not), and mounts. Catalog ids are those of the standard catalog, so
+ * Random designs that the schema takes: carcasses side by side with trees of openings, every kind of fitting,
+ * chamfers, chases, wheelhouses, stands, anchors and braces, gear in openings that exist (whether it fits or not), and
+ * mounts. Catalog ids are those of the standard catalog, so
  * that unknown records do not come up. Vehicle and survey are those of a fresh design.
  */
 export const randomDesign = (fc: Fc, options: RandomDesignOptions = {}): Any<Design> => {
-  const { depth = 4, maxCarcasses = 3, maxGear = 8, gentle = false } = options;
+  const { depth = 4, maxCarcasses = 3, maxGear = 8, gentle = false, structured = false } = options;
   const parts = fc.record({
-    carcasses: fc.array(carcass(fc, depth, gentle), { minLength: 1, maxLength: maxCarcasses }),
+    carcasses: fc.array(carcass(fc, depth, gentle, structured), { minLength: 1, maxLength: maxCarcasses }),
     gear: fc.array(gear(fc), { maxLength: maxGear }),
     mounts: mount(fc),
+    braces: braces(fc),
   });
   return parts.map((drawn) => {
     const carcasses = inARow(drawn.carcasses, counter());
     const openings = openingIds(carcasses);
     return designSchema.parse({
       ...emptyDesign('Random', 'mm'),
-      cabinet: { carcasses },
+      cabinet: { carcasses, braces: drawn.braces(carcasses.length) },
       gear: drawn.gear.map(({ nth, at, stance, turnDeg, ...item }, i) => ({
         ...item,
         id: `gear-${i + 1}`,

@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ROUNDING_MM, ROUNDING_MM3 } from '../../src/base/index.ts';
 import { houseRules, standardCatalog } from '../../src/catalog/index.ts';
-import { type Design, designNodes } from '../../src/design/index.ts';
+import { type Carcass, type Design, designNodes } from '../../src/design/index.ts';
 import { createFitOutSolver, type FitOut, type Panel, solveFitOut } from '../../src/fitout/index.ts';
 import { depthInto, isSquare, openingBox, sharedVolume, volumeOf, woodOf } from '../fitout/measures.ts';
 import { randomDesign } from './arbitrary.ts';
+import { frameOf, insideFittings, isCutOff, leavesOf } from './frames.ts';
 
 const SEED = 20260711;
 const RUNS = 80;
@@ -19,28 +20,6 @@ const lawful = (law: (design: Design, fitOut: FitOut) => void, runs = RUNS): voi
   );
 };
 
-/** The openings that lie inside a fitting, each with the opening that is so fitted. */
-const insideFittings = (fitOut: FitOut): ReadonlyMap<string, string> => {
-  const fitted = new Set<string>(fitOut.openings.filter(({ content }) => content === 'fitted').map(({ id }) => id));
-  const around = new Map<string, string>();
-  for (const { id, parent } of fitOut.openings) {
-    const outer = parent === null ? undefined : fitted.has(parent) ? parent : around.get(parent);
-    if (outer !== undefined) around.set(id, outer);
-  }
-  return around;
-};
-
-/** Frame panels: the shell and the dividers of openings that lie in no fitting. */
-const frameOf = (fitOut: FitOut, carcass: string): readonly Panel[] => {
-  const within = insideFittings(fitOut);
-  const divided = new Set<string>(
-    fitOut.openings.filter(({ content, id }) => content === 'divided' && !within.has(id)).map(({ id }) => id),
-  );
-  return fitOut.panels.filter(
-    (panel) => panel.carcass === carcass && (panel.origin === carcass || divided.has(panel.origin)),
-  ) as readonly Panel[];
-};
-
 /** What is cut right through a panel: rectangles with their corners rounded, and round holes. */
 const cutVolume = ({ cuts, thickness }: Panel): number =>
   cuts.reduce((volume, cut) => {
@@ -50,19 +29,21 @@ const cutVolume = ({ cuts, thickness }: Panel): number =>
     return volume + ((to[0] - from[0]) * (to[1] - from[1]) - (4 - Math.PI) * cornerRadius ** 2) * thickness;
   }, 0);
 
-const leavesOf = (fitOut: FitOut, carcass: string) => {
-  const within = insideFittings(fitOut);
-  return fitOut.openings.filter(
-    (opening) => opening.carcass === carcass && !within.has(opening.id) && opening.content !== 'divided',
-  );
-};
+/** Air between the runners of a riser. */
+const underOf = ({ stand, size }: Carcass, frame: readonly Panel[]): number =>
+  stand.kind === 'riser'
+    ? frame
+        .filter(({ role }) => role === 'runner')
+        .reduce((left, { volumeMm3 }) => left - volumeMm3, size.width * size.depth * stand.heightMm)
+    : 0;
 
 describe('a fit-out', () => {
   it('fills the carcass: frame panels, leaf openings and the void behind the back make the outside volume', () => {
     lawful((design, fitOut) => {
       for (const carcass of design.cabinet.carcasses) {
         const frame = frameOf(fitOut, carcass.id);
-        if (frame.length === 0) continue;
+        // Where something is cut off, fitout-structure.test.ts holds the same with solids.
+        if (frame.length === 0 || isCutOff(carcass)) continue;
         // A hole where something is housed is told, and its volume is in both.
         if (fitOut.problems.some(({ because }) => because.some((words) => words.includes('meets what is cut'))))
           continue;
@@ -92,7 +73,8 @@ describe('a fit-out', () => {
           frame.reduce((volume, panel) => volume + panel.volumeMm3, 0) +
           leaves.reduce((volume, box) => volume + volumeOf(box), 0) +
           housed +
-          behind;
+          behind +
+          underOf(carcass, frame);
         expect(Math.abs(sum - width * height * depth)).toBeLessThan(ROUNDING_MM3);
       }
     });
@@ -101,6 +83,7 @@ describe('a fit-out', () => {
   it('has no two frame panels in the same place, no panel in an opening beside it, and no two openings in the same place', () => {
     lawful((design, fitOut) => {
       for (const carcass of design.cabinet.carcasses) {
+        if (isCutOff(carcass)) continue;
         const wood = frameOf(fitOut, carcass.id).map(woodOf);
         const leaves = leavesOf(fitOut, carcass.id).map((opening) => openingBox(fitOut, opening));
         const deepest = wood.flatMap((boxes, i) =>

@@ -1,26 +1,26 @@
-import { type Box, ROUNDING_MM, type Vec2 } from '../../base/index.ts';
+import { type Box, type Polygon, ROUNDING_MM, type Vec2 } from '../../base/index.ts';
 import { boxShape, type ConvexShape, clippedShape, type HalfSpace, shapeAt } from '../../bodies/index.ts';
 import { type FitOut, foldedPanels } from '../../fitout/index.ts';
+import { convexPieces } from './convex-pieces.ts';
 
 export type Panel = FitOut['panels'][number];
 
-/** The plane of a bevelled edge, in panel coordinates: through the edge of the long face and the set of the other. */
+/** The plane of a bevelled edge, in panel coordinates: through the end of the long face's edge and the set of the other. */
 const bevelPlane = (panel: Panel, bevel: NonNullable<Panel['bevels']>[number]): HalfSpace => {
-  const { edge, longFace, setMm } = bevel;
-  const t = panel.thickness;
+  const { edge, longFace, setMm, landMm = 0 } = bevel;
+  const t = panel.thickness - landMm;
   const slope = Math.hypot(t, setMm);
   const out = edge === 'l2' || edge === 'w2' ? 1 : -1;
   const reach = edge === 'w2' ? panel.length : edge === 'l2' ? panel.width : 0;
   const across = (out * t) / slope;
   const rise = ((longFace === 'a' ? -1 : 1) * setMm) / slope;
-  const z = longFace === 'a' ? t : 0;
+  const z = longFace === 'a' ? t : landMm;
   const along = edge === 'l1' || edge === 'l2';
   return { normal: along ? [0, across, rise] : [across, 0, rise], offset: across * reach + rise * z };
 };
 
-/** The planes of an outline's edges, in panel coordinates. Outlines are convex: planes cut them. */
-const outlinePlanes = ({ outline }: Panel): readonly HalfSpace[] => {
-  if (outline === null) return [];
+/** The planes of the edges of a convex ring, in panel coordinates. */
+const ringPlanes = (outline: Polygon): readonly HalfSpace[] => {
   const middle: Vec2 = [
     outline.reduce((sum, [x]) => sum + x, 0) / outline.length,
     outline.reduce((sum, [, y]) => sum + y, 0) / outline.length,
@@ -36,17 +36,21 @@ const outlinePlanes = ({ outline }: Panel): readonly HalfSpace[] => {
   });
 };
 
-const planesOf = (panel: Panel): readonly HalfSpace[] => [
-  ...outlinePlanes(panel),
-  ...(panel.bevels ?? []).map((bevel) => bevelPlane(panel, bevel)),
-];
+/** The planes of each convex piece of a panel's outline, its bevels with them. */
+const piecesOf = (panel: Panel): readonly (readonly HalfSpace[])[] => {
+  const bevels = (panel.bevels ?? []).map((bevel) => bevelPlane(panel, bevel));
+  const rings = panel.outline === null ? [] : convexPieces(panel.outline);
+  return panel.outline === null ? [bevels] : rings.map((ring) => [...ringPlanes(ring), ...bevels]);
+};
 
 /** The panel as it is drawn from outside: its outline with its bevels, without its cuts; its pieces where it is bent. */
 export const prismsOf = (panel: Panel): readonly ConvexShape[] =>
   foldedPanels(panel).flatMap((piece) => {
     const whole = boxShape({ min: [0, 0, 0], max: [piece.length, piece.width, piece.thickness] });
-    const shape = clippedShape(whole, planesOf(piece));
-    return shape === null ? [] : [shapeAt(shape, piece.pose)];
+    return piecesOf(piece).flatMap((planes) => {
+      const shape = clippedShape(whole, planes);
+      return shape === null ? [] : [shapeAt(shape, piece.pose)];
+    });
   });
 
 const sorted = (values: readonly number[]): readonly number[] => [...new Set(values)].sort((a, b) => a - b);
@@ -99,9 +103,11 @@ const cellsOf = (panel: Panel): readonly Box[] => {
 /** The wood of a panel with its recesses and cut-outs taken out, as convex pieces in place that do not overlap. */
 export const woodOf = (panel: Panel): readonly ConvexShape[] =>
   foldedPanels(panel).flatMap((piece) => {
-    const planes = planesOf(piece);
-    return cellsOf(piece).flatMap((cell) => {
-      const shape = clippedShape(boxShape(cell), planes);
-      return shape === null ? [] : [shapeAt(shape, piece.pose)];
-    });
+    const cells = cellsOf(piece).map(boxShape);
+    return piecesOf(piece).flatMap((planes) =>
+      cells.flatMap((cell) => {
+        const shape = clippedShape(cell, planes);
+        return shape === null ? [] : [shapeAt(shape, piece.pose)];
+      }),
+    );
   });

@@ -25,11 +25,11 @@ export const edgeTables = (
       column('long on face', 22),
       column('other face ends', 26),
     ],
-    rows: bevels.map(({ edge, tiltRad, longFace, setMm }) => [
+    rows: bevels.map(({ edge, tiltRad, longFace, setMm, landMm }) => [
       edge.toUpperCase(),
       angleText(tiltRad),
       longFace,
-      `${sizeText(setMm, units)} sooner`,
+      `${sizeText(setMm, units)} sooner${landMm === undefined ? '' : `, ${sizeText(landMm, units)} square`}`,
     ]),
   };
   const bent: Block = {
