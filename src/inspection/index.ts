@@ -31,3 +31,4 @@ export { isRuleId, RULE_IDS, type RuleId } from './rule-ids.ts';
 export { type FigureName, missingFigures } from './rules/figures-missing.ts';
 export { type StandingHeight, standingHeights } from './rules/heights.ts';
 export { WAY_KINDS, type WayKind } from './ways-out/candidate.ts';
+export { askFor, shortOf, type WheelhouseAsk, type WheelhouseCut, wheelhouseAsks } from './wheelhouse-asks.ts';

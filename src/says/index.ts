@@ -37,3 +37,4 @@ export { sayCutWarning, sayHash, sayMerged, sayOlder, sayOutcome, sayRemark, say
 export { type ScanInUnit, sayScanCheck } from './say-scan.ts';
 export { saySlip } from './say-slip.ts';
 export { sayWayMargin, sayWayOut } from './say-way-out.ts';
+export { type SaidWheelhouse, sayWheelhouse } from './say-wheelhouse.ts';

@@ -114,6 +114,21 @@ export const addStructure = (
   return { design: withPieces(design, carcass, list, pieces), id };
 };
 
+/** Cuts a carcass out for wheelhouses whose sizes are known, beside those that it has. */
+export const addWheelhouses = (
+  design: Design,
+  carcass: NodeId,
+  cuts: readonly Omit<Wheelhouse, 'id'>[],
+): { readonly design: Design; readonly ids: readonly NodeId[] } => {
+  const own = itemOf(design.cabinet.carcasses, carcass, 'carcass');
+  const next = freshIds(design);
+  const added = cuts.map((cut): Wheelhouse => ({ ...cut, id: next(PREFIX.wheelhouses) }));
+  return {
+    design: withPieces(design, carcass, 'wheelhouses', [...own.wheelhouses, ...added]),
+    ids: added.map(({ id }) => id),
+  };
+};
+
 export const changeStructure = <L extends StructureList>(
   design: Design,
   carcass: NodeId,

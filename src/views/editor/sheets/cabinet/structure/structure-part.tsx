@@ -1,12 +1,15 @@
 import type { ReactNode } from 'react';
 import {
   addStructure,
+  addWheelhouses,
   type Carcass,
   changeStructure,
   removeStructure,
   type StructureList,
 } from '../../../../../design/index.ts';
+import { askFor, wheelhouseAsks } from '../../../../../inspection/index.ts';
 import { Button } from '../../../parts/index.ts';
+import { useEditor } from '../../../state/use-editor.ts';
 import { useUnits } from '../../../state/use-units.ts';
 import sheet from '../../sheet.module.css';
 import { PieceCard } from '../piece-card.tsx';
@@ -35,13 +38,24 @@ interface StructurePartProps {
   readonly carcass: Carcass;
 }
 
-const useStructure = ({ id }: Carcass) => {
-  const { editor } = useCabinet();
+const useStructure = ({ id, wheelhouses }: Carcass) => {
+  const { editor, design, fitOut, rules } = useCabinet();
+  const space = useEditor((state) => (state.judgement?.space.ok ? state.judgement.space.value : null));
+  const asks = wheelhouseAsks({ design, space, fitout: fitOut, rules }, id);
+  const unmet = asks.filter((ask) => !wheelhouses.some((own) => askFor(own, [ask]) !== null));
   const { edit, select } = editor.getState();
   const change = <L extends StructureList>(list: L, step: string) => {
     return (piece: Carcass[L][number]): void => edit(step, (now) => changeStructure(now, id, list, piece));
   };
   return {
+    asks,
+    unmet,
+    takeFromSurvey: (): void => {
+      const cuts = unmet.map(({ cut }) => cut);
+      const { ids } = addWheelhouses(editor.getState().history.design, id, cuts);
+      edit('take wheelhouses from the survey', (now) => addWheelhouses(now, id, cuts).design);
+      select([id, ...ids]);
+    },
     add: (list: StructureList, step: string): void => {
       const { id: added } = addStructure(editor.getState().history.design, id, list);
       edit(step, (now) => addStructure(now, id, list).design);
@@ -100,7 +114,7 @@ export const StructurePart = ({ carcass }: StructurePartProps) => {
             own,
             wheelhouseWords(own),
             wheelhouseResult(fitOut, own, units),
-            <WheelhouseFields wheelhouse={own} onChange={structure.wheelhouse} />,
+            <WheelhouseFields wheelhouse={own} asks={structure.asks} onChange={structure.wheelhouse} />,
           ),
         )}
         {carcass.chases.map((own) =>
@@ -114,6 +128,13 @@ export const StructurePart = ({ carcass }: StructurePartProps) => {
         )}
       </ul>
       <div className={sheet.head}>
+        {structure.unmet.length > 0 ? (
+          <Button small onClick={structure.takeFromSurvey}>
+            {structure.unmet.length === 1
+              ? 'Take the wheelhouse from the survey'
+              : 'Take the wheelhouses from the survey'}
+          </Button>
+        ) : null}
         {ADDS.map(({ list, label, step }) => (
           <Button key={list} small onClick={() => structure.add(list, step)}>
             {label}
