@@ -39,7 +39,7 @@ export interface Drawings {
   /** The sheets of a view, a paper or a part; null for a name that is none of them. */
   readonly draw: (name: string) => readonly Drawing[] | null;
   /** What is drilled for each carcass that has anchors, as a file for a plotter or a laser, by the name of its paper. */
-  readonly templateFile: (name: string) => string | null;
+  readonly templateFile: (name: string, held?: string | null) => string | null;
 }
 
 const GENERAL: readonly GeneralViewName[] = ['plan', 'side'];
@@ -102,9 +102,9 @@ export const createDrawings = (input: DrawingsInput): Drawings => {
     views: [...faceOf.keys(), ...GENERAL, ...explodedOf.keys(), ...assemblyOf.keys()],
     papers: [...(fitout.panels.length > 0 ? [ORDER] : []), ...templateOf.keys()],
     parts: [...partOf.keys()],
-    templateFile: (name) => {
+    templateFile: (name, held = null) => {
       const anchored = templateOf.get(name);
-      return anchored ? templateDxf(templateFigure(anchored, input), design.units) : null;
+      return anchored ? templateDxf(templateFigure(anchored, input), design.units, held) : null;
     },
     draw: (name) => {
       const carcass = faceOf.get(name);

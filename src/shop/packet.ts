@@ -16,7 +16,7 @@ import type { PacketFile } from './packet-file.ts';
 import type { PdfWriter } from './paper/index.ts';
 import { booksOf, firstPage, type PapersInput, papersOf } from './papers/index.ts';
 import { type Price, priceCsv, priceTable } from './price/index.ts';
-import { heldPages, releaseLines } from './release.ts';
+import { heldPages, heldWords, releaseLines } from './release.ts';
 import type { SheetLayouts } from './sheet-layouts.ts';
 import { type ShopWorkInput, shopWork } from './shop-work.ts';
 import { titleLine, titleWords } from './title-words.ts';
@@ -96,7 +96,7 @@ const printedFiles = async (work: PapersInput, input: PacketInput, guard: Guard)
 };
 
 /** Every part as it goes to a router, a laser or a shear. */
-const routerFiles = ({ drawings, design }: PapersInput, guard: Guard): readonly PacketFile[] =>
+const routerFiles = ({ drawings, design, inspection }: PapersInput, guard: Guard): readonly PacketFile[] =>
   drawings.marks.parts.flatMap(({ mark, panel }) =>
     guard.make(
       `The router file of ${mark}`,
@@ -105,7 +105,7 @@ const routerFiles = ({ drawings, design }: PapersInput, guard: Guard): readonly 
           path: `router/${mark}.dxf`,
           kind: 'router',
           about: `${mark} for router, laser or shear, in ${design.units === 'in' ? 'inches' : 'millimetres'}`,
-          text: partDxf(panel, design.units, mark),
+          text: partDxf(panel, design.units, mark, heldWords(inspection)),
         },
       ],
       [],
@@ -114,14 +114,14 @@ const routerFiles = ({ drawings, design }: PapersInput, guard: Guard): readonly 
 
 /** What is drilled in the vehicle, for a plotter or a laser; as sheets too where nobody writes a book. */
 const templateFiles = (
-  { drawings, design }: PapersInput,
+  { drawings, design, inspection }: PapersInput,
   { toPdf }: PacketInput,
   guard: Guard,
 ): readonly PacketFile[] => {
   const unit = design.units === 'in' ? 'inches' : 'millimetres';
   return drawings.papers.flatMap((name) => [
     ...guard.make(`The file of ${name}`, (): readonly PacketFile[] => {
-      const text = drawings.templateFile(name);
+      const text = drawings.templateFile(name, heldWords(inspection));
       if (text === null) return [];
       return [
         { path: `template/${name}.dxf`, kind: 'router', about: `holes in the vehicle, in ${unit}: ${name}`, text },
@@ -146,7 +146,7 @@ const layoutFiles = ({ layouts, design, inspection }: PapersInput): readonly Pac
 
 /** The lists as text, and the inspection sheet for a reader without paper. */
 const listFiles = (work: PapersInput, guard: Guard): readonly PacketFile[] => {
-  const { design, fitout, drawings, hardware, layouts, price } = work;
+  const { design, fitout, drawings, hardware, layouts, price, inspection } = work;
   const { units } = design;
   const names = nameOfPart(design, fitout);
   const file = (path: string, kind: PacketFile['kind'], about: string, text: () => string): readonly PacketFile[] =>
@@ -156,7 +156,7 @@ const listFiles = (work: PapersInput, guard: Guard): readonly PacketFile[] => {
     ...file('hardware.csv', 'list', 'what to fetch and buy', () => hardwareCsv(hardware, units)),
     ...file('cut-sequence.csv', 'list', 'every cut of every sheet, in order', () => cutSequenceCsv(layouts, units)),
     ...file('router-layers.csv', 'list', 'what each layer of the router files is for', () =>
-      layerTableCsv(drawings.marks),
+      layerTableCsv(drawings.marks, heldWords(inspection) !== null),
     ),
     ...file('masses.csv', 'list', 'every mass with its place, and sums', () =>
       massesCsv(massTable(fitout, drawings.marks, names)),

@@ -7,6 +7,10 @@ import { text } from './drawing/shapes.ts';
 /** The words over a packet that must not be cut from. */
 export const NOT_RELEASED = 'NOT RELEASED FOR CUTTING';
 
+/** The words for a file that has no cover; null where nothing of the survey holds the packet back. */
+export const heldWords = (inspection: Inspection): string | null =>
+  releaseHolds(inspection).length === 0 ? null : NOT_RELEASED;
+
 /** Why the packet is held back, a sentence each, worst first; empty when nothing of the survey holds it. */
 export const releaseLines = (
   design: Design,

@@ -66,4 +66,19 @@ describe('a packet that a survey holds back', () => {
       for (const { path, words } of wordsOf(await packetWith(findings)))
         expect(words, path).not.toContain(NOT_RELEASED);
   });
+
+  it('says so in every file for a router, on a layer of words and in a comment, and in the table of layers', async () => {
+    const routers = (packet: Awaited<ReturnType<typeof packetWith>>) =>
+      packet.files.flatMap((file) => (file.path.endsWith('.dxf') && 'text' in file ? [file.text] : []));
+    const [held, free] = [routers(await packetWith([START])), routers(await packetWith([]))];
+    expect(held.length).toBe(free.length);
+    expect(held.length).toBeGreaterThan(3);
+    for (const text of held) {
+      expect(text.startsWith(`999\n${NOT_RELEASED}\n`)).toBe(true);
+      expect(text).toContain('HELD-DO-NOT-CUT');
+    }
+    for (const text of free) expect(text).not.toMatch(/HELD|999\nNOT/);
+    const table = (await packetWith([START])).files.find(({ path }) => path === 'router-layers.csv');
+    expect(table && 'text' in table ? table.text : '').toMatch(/HELD-DO-NOT-CUT,.*NOT RELEASED FOR CUTTING.*A1/);
+  });
 });

@@ -1,2 +1,3 @@
+export { HELD_LAYER, heldStrokes } from './held-words.ts';
 export { layerTableCsv } from './layer-table.ts';
-export { partDxf } from './part-dxf.ts';
+export { dxfPage, partDxf } from './part-dxf.ts';

@@ -63,6 +63,35 @@ describe('DXF of a part', () => {
     }
   });
 
+  it('of a packet that is held back is the same work, with words on a layer of their own that nothing is cut along', () => {
+    const [free, held] = [partDxf(board, 'mm', 'A1'), partDxf(board, 'mm', 'A1', 'NOT RELEASED FOR CUTTING')];
+    const [ezFree, ezHeld] = byEzdxf([free, held]);
+    for (const [plain, found] of [
+      [byParser(free), byParser(held)],
+      [ezFree, ezHeld],
+    ] as const) {
+      if (!plain || !found) throw new Error('nothing read');
+      expect(found.layers).toEqual([...plain.layers, 'HELD-DO-NOT-CUT'].toSorted());
+      expect(found.others).toBe(0);
+      const words = found.lines.filter(({ layer }) => layer === 'HELD-DO-NOT-CUT');
+      // Strokes of N1 O1 T2, R2 E2 L1 E2 A2 S1 E2 D1, F2 O1 R2, C1 U1 T2 T2 I1 N1 G1.
+      expect(words.length).toBe(4 + 13 + 5 + 9);
+      const points = words.flatMap((each) => each.points);
+      for (const [x = -1, y = -1] of points) {
+        expect(x).toBeGreaterThan(0);
+        expect(x).toBeLessThan(700);
+        expect(y).toBeGreaterThan(0);
+        expect(y).toBeLessThan(600);
+      }
+      // 24 letters, 23 · 6 + 4 = 142 steps of a sixth of the height, in 0.9 of 700: 630.
+      const across = points.map(([x = 0]) => x);
+      expect(Math.max(...across) - Math.min(...across)).toBeCloseTo(630, 3);
+      expect(found.outlines).toEqual(plain.outlines);
+      expect(found.circles).toEqual(plain.circles);
+      expect(found.lines.filter(({ layer }) => layer !== 'HELD-DO-NOT-CUT')).toEqual(plain.lines);
+    }
+  });
+
   it('gives the same bytes again', () => {
     expect(partDxf(structuredClone(board), 'mm')).toBe(partDxf(board, 'mm'));
   });
