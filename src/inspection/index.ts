@@ -17,7 +17,7 @@ export {
   type Staying,
 } from './arrange/index.ts';
 export { planCarryIn } from './carry/carry-in.ts';
-export type { CarriedCarcass, CarriedMount, CarryIn, CarryPath, CarryPose } from './carry/carry-result.ts';
+export type { CarriedCarcass, CarriedMount, CarryIn, CarryLeg, CarryPath, CarryPose } from './carry/carry-result.ts';
 export { carryPoseOf } from './carry/plan-out.ts';
 export { findWaysOut } from './find-ways-out.ts';
 export * from './finding.ts';

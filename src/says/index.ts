@@ -19,10 +19,14 @@ export {
   type CarryStep,
   carrySteps,
   sayCarried,
+  sayCarryGap,
   sayCarryIn,
   sayCarrySteps,
+  sayHeld,
+  sayLegGap,
   sayMountOff,
   sayTakenOut,
+  sayTurned,
 } from './say-carry.ts';
 export { sayCase } from './say-case.ts';
 export { type ChangeSpeech, type SaidFigure, sayChange, sayFigureChange, sayFigureRow } from './say-change.ts';

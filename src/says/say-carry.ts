@@ -1,5 +1,5 @@
 import { degrees, type LengthUnits, ROUNDING_MM, ROUNDING_RAD } from '../base/index.ts';
-import type { CarriedCarcass, CarriedMount, CarryIn, CarryPath, CarryPose } from '../inspection/index.ts';
+import type { CarriedCarcass, CarriedMount, CarryIn, CarryLeg, CarryPath, CarryPose } from '../inspection/index.ts';
 import { sayLength } from './amounts.ts';
 import { sentence } from './words.ts';
 
@@ -36,21 +36,55 @@ const legWords = (from: CarryPose, to: CarryPose, units: LengthUnits): string =>
   return [...turns, ...shifts.map(({ text }) => text)].join(', ');
 };
 
+const ATTITUDES = [
+  ['pitchRad', 'front edge down', 'front edge up'],
+  ['rollRad', 'tilted over to the right', 'tilted over to the left'],
+  ['yawRad', 'front edge swung to the left', 'front edge swung to the right'],
+] as const;
+
+/** How it is turned about one axis, in a few words: `12° front edge down`; empty where it is not. */
+export const sayTurned = (pose: CarryPose, about: 'pitchRad' | 'rollRad' | 'yawRad'): string => {
+  const [, more, less] = ATTITUDES.find(([key]) => key === about) ?? ATTITUDES[0];
+  const angle = pose[about];
+  return Math.abs(angle) <= ROUNDING_RAD ? '' : `${Math.round(Math.abs(degrees(angle)))}° ${angle > 0 ? more : less}`;
+};
+
+/** How it is held at a pose, in a sentence. */
+export const sayHeld = (pose: CarryPose): string => {
+  const turned = ATTITUDES.map(([key]) => sayTurned(pose, key)).filter((words) => words !== '');
+  return sentence(turned.length === 0 ? 'held level and square to the vehicle.' : `held ${turned.join(', ')}.`);
+};
+
+/** A gap on the way with how well it is known: `13.7 ± 4.5 mm`. */
+export const sayCarryGap = (
+  { leastGap, uncertainty }: Pick<CarryLeg, 'leastGap' | 'uncertainty'>,
+  units: LengthUnits,
+): string =>
+  `${sayLength(Math.max(0, leastGap), units)}${uncertainty > 0 ? ` ± ${sayLength(uncertainty, units)}` : ''}`;
+
+/** The least gap of one step, in a sentence. */
+export const sayLegGap = (leg: CarryLeg | null, units: LengthUnits): string =>
+  leg && Number.isFinite(leg.leastGap)
+    ? sentence(`least gap ${sayCarryGap(leg, units)}, to ${leg.nearest}.`)
+    : 'Nothing near on this step.';
+
 /** One step of a way: what is done, and from which to which of its waypoints. */
 export interface CarryStep {
   /** One sentence without a full stop. */
   readonly words: string;
   readonly from: CarryPose;
   readonly to: CarryPose;
+  /** What is nearest meanwhile. */
+  readonly leg: CarryLeg | null;
 }
 
 /** The steps of a way: in, from behind the vehicle to the place, or out, the other way round. */
 export const carrySteps = (path: CarryPath, way: 'in' | 'out', units: LengthUnits): readonly CarryStep[] => {
-  const poses = way === 'in' ? path.poses.toReversed() : path.poses;
+  const [poses, legs] = way === 'in' ? [path.poses.toReversed(), path.legs.toReversed()] : [path.poses, path.legs];
   return poses.slice(1).flatMap((to, i) => {
     const from = poses[i];
     const words = from ? legWords(from, to, units) : '';
-    return from && words !== '' ? [{ words: sentence(words), from, to }] : [];
+    return from && words !== '' ? [{ words: sentence(words), from, to, leg: legs[i] ?? null }] : [];
   });
 };
 
@@ -79,9 +113,7 @@ export const sayMountOff = (
   if (!comesOff) return sentence(`no straight way off was found for ${names(mount)}.${met}`);
   if (!path)
     return sentence(`${names(mount)} comes straight off, but no way out of the vehicle was found for it.${met}`);
-  const gap = Number.isFinite(path.leastGap)
-    ? `, ${sayLength(Math.max(0, path.leastGap), units)} from ${path.nearest} at the nearest`
-    : '';
+  const gap = Number.isFinite(path.leastGap) ? `, ${sayCarryGap(path, units)} from ${path.nearest} at the nearest` : '';
   return sentence(`${names(mount)} comes straight off and out${gap}.`);
 };
 
@@ -95,11 +127,11 @@ export const sayCarried = (own: CarriedCarcass, wantedMm: number, units: LengthU
       : '';
     return sentence(`${name}: no way in was found. That is not to say that there is none.${reached}`);
   }
-  const { leastGap, nearest } = own.path;
+  const { leastGap, nearest, uncertainty } = own.path;
   const gap = Number.isFinite(leastGap)
-    ? `passes ${sayLength(Math.max(0, leastGap), units)} from ${nearest} at the nearest`
+    ? `passes ${sayCarryGap(own.path, units)} from ${nearest} at the nearest`
     : 'meets nothing on its way';
-  const tight = leastGap < wantedMm ? `; ${sayLength(wantedMm, units)} is wanted` : '';
+  const tight = leastGap < wantedMm + uncertainty ? `; ${sayLength(wantedMm, units)} is wanted` : '';
   return sentence(`${name} ${gap}${tight}.`);
 };
 

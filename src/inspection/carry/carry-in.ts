@@ -59,7 +59,7 @@ const nextOut = (
 export const planCarryIn = (input: CarryInput, budget: number = STANDARD_BUDGET): CarryIn => {
   const { design, space, fitout, rules } = input;
   const wantedMm = rules.value('gap-pass-through');
-  const vehicle = vehiclePast(design, space);
+  const vehicle = vehiclePast(design, space, rules);
   const outsideX = Math.min(space.bounds.min[0] - design.vehicle.bumperBehindSillMm, space.bounds.min[0]) - BEHIND_MM;
   const all = carriedOf(fitout);
   const planFor = (carried: Carried, others: readonly Carried[], within: number): PlanResult => {

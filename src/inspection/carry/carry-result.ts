@@ -9,6 +9,17 @@ export interface CarryPose {
   readonly yawRad: number;
 }
 
+/** What is nearest on the way from one pose to the next. */
+export interface CarryLeg {
+  /** Proven for the whole of it; Infinity where nothing is near. */
+  readonly leastGap: number;
+  readonly nearest: string;
+  /** Half width of the gap at 95 %: the vehicle as it was surveyed, the cabinet as it is built. */
+  readonly uncertainty: number;
+  /** The two nearest points, of what is carried and of what it passes; null where nothing is near. */
+  readonly at: readonly [Vec3, Vec3] | null;
+}
+
 /** One way of a carcass from its place to the open air behind the vehicle; carried in it is run backwards. */
 export interface CarryPath {
   /** From the place (no shift, no turn) to outside. */
@@ -17,6 +28,10 @@ export interface CarryPath {
   readonly leastGap: number;
   /** What is nearest on the way. */
   readonly nearest: string;
+  /** Half width at 95 % of the least gap. */
+  readonly uncertainty: number;
+  /** From each pose to the next, in the order of the poses. */
+  readonly legs: readonly CarryLeg[];
 }
 
 export interface CarriedCarcass {

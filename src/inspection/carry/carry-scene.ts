@@ -4,14 +4,17 @@ import {
   type ConvexShape,
   convexHull,
   distanceWithin,
+  type Gap,
+  gapWithin,
   type PreparedShell,
   prepareShell,
   type Shell,
   shellPoint,
   skinGap,
 } from '../../bodies/index.ts';
+import type { HouseRules } from '../../catalog/index.ts';
 import type { Design } from '../../design/index.ts';
-import { type CargoSpace, closurePose, vehicleBodyAt } from '../../envelope/index.ts';
+import { type CargoSpace, closurePose, gapHalfWidth, vehicleBodyAt } from '../../envelope/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
 
 /** Something that a carcass is carried past. */
@@ -19,15 +22,25 @@ export interface Past {
   readonly name: string;
   /** How far a carried shape stands from it; Infinity beyond the limit. */
   readonly gap: (shape: ConvexShape, limit: number) => number;
+  /** The same with the two nearest points; null beyond the limit. */
+  readonly place: (shape: ConvexShape, limit: number) => Gap | null;
+  /** Half width at 95 % of a gap to it, at a point of it. */
+  readonly halfWidth: (at: Vec3) => number;
+  /** Of all its points the worst. */
+  readonly doubt: number;
 }
 
 /** The frame of the opening is this deep; the body of the vehicle round it is drawn this wide. */
 const FRAME_MM = { deep: 30, wide: 500, corner: 200 };
 const BUMPER_MM = { half: 900, down: 600 };
 
-export const solidPast = (name: string, shape: ConvexShape): Past => ({
+/** A solid that is passed; the doubt is the half width at 95 % of a gap to it, nothing between parts of the cabinet. */
+export const solidPast = (name: string, shape: ConvexShape, doubt = 0): Past => ({
   name,
   gap: (carried, limit) => distanceWithin(carried, shape, limit),
+  place: (carried, limit) => gapWithin(carried, shape, limit),
+  halfWidth: () => doubt,
+  doubt,
 });
 
 /** The skin without its rear end, which is the opening that a carcass comes through. */
@@ -72,8 +85,10 @@ const frameOf = (ring: readonly Vec2[]): readonly ConvexShape[] => {
 };
 
 /** What a carcass is carried past in the empty vehicle, its closures open. */
-export const vehiclePast = (design: Design, space: CargoSpace): readonly Past[] => {
+export const vehiclePast = (design: Design, space: CargoSpace, rules: HouseRules): readonly Past[] => {
   const skin = openSkin(space);
+  // Frame and bumper were taped with the rest: known as the worst of the skin.
+  const worst = gapHalfWidth(space, rules, 'anything');
   const opened = Object.fromEntries(space.closures.map(({ id, opensRad }) => [id, opensRad]));
   const bumper = design.vehicle.bumperBehindSillMm;
   return [
@@ -81,14 +96,16 @@ export const vehiclePast = (design: Design, space: CargoSpace): readonly Past[] 
       solidPast(
         body.name,
         body.closure === null ? body.shape : vehicleBodyAt(body, closurePose(space, body.closure, opened)),
+        gapHalfWidth(space, rules, { body: body.id }),
       ),
     ),
-    ...frameOf(design.survey.aperture ?? []).map((shape) => solidPast('the frame of the opening', shape)),
+    ...frameOf(design.survey.aperture ?? []).map((shape) => solidPast('the frame of the opening', shape, worst)),
     ...(bumper > 0
       ? [
           solidPast(
             'the bumper',
             boxShape({ min: [-bumper, -BUMPER_MM.half, -BUMPER_MM.down], max: [0, BUMPER_MM.half, 0] }),
+            worst,
           ),
         ]
       : []),
@@ -96,6 +113,9 @@ export const vehiclePast = (design: Design, space: CargoSpace): readonly Past[] 
     {
       name: 'the trim',
       gap: (shape, limit) => skinGap(shape, skin, limit)?.distance ?? Infinity,
+      place: (shape, limit) => skinGap(shape, skin, limit),
+      halfWidth: (at) => gapHalfWidth(space, rules, { skinAt: at }),
+      doubt: worst,
     },
   ];
 };

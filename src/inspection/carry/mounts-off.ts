@@ -3,9 +3,9 @@ import { type ConvexShape, certifiedTravel, convexHull, gapWithin, type Motion }
 import { makeJob } from '../job.ts';
 import { openVehicle } from '../travel/movers.ts';
 import type { CarryInput } from './carry-in.ts';
-import type { CarriedMount, CarryPath, CarryPose } from './carry-result.ts';
+import type { CarriedMount, CarryLeg, CarryPath, CarryPose } from './carry-result.ts';
 import { type Carried, carriedPast, type Past, solidPast } from './carry-scene.ts';
-import { AT_HOME, planOut } from './plan-out.ts';
+import { AT_HOME, planOut, wayOf } from './plan-out.ts';
 
 /** A mount is off once it has come this far. */
 const OFF_MM = 150;
@@ -27,13 +27,14 @@ const AXES: readonly Vec3[] = [
 interface Standing {
   readonly name: string;
   readonly shape: ConvexShape;
+  /** Half width at 95 % of a gap to it. */
+  readonly doubt: number;
 }
 
 interface Off {
   readonly along: Vec3;
   readonly reaches: number;
-  readonly least: number;
-  readonly nearest: string;
+  readonly leg: CarryLeg;
 }
 
 /** One straight way off, as far as it goes. */
@@ -42,7 +43,14 @@ const offAlong = (along: Vec3, own: readonly ConvexShape[], others: readonly Sta
   const shapes = others.map(({ shape }) => shape);
   const { contact, nearest, leastGap, reaches } = certifiedTravel(motion, own, shapes, 0, { limit: WATCHED_MM });
   const met = contact ?? nearest;
-  return { along, reaches, least: leastGap, nearest: met ? (others[met.obstacle]?.name ?? '') : '' };
+  const other = met ? others[met.obstacle] : undefined;
+  const leg = {
+    leastGap,
+    nearest: other?.name ?? '',
+    uncertainty: other?.doubt ?? 0,
+    at: met && ([met.from, met.to] as const),
+  };
+  return { along, reaches, leg };
 };
 
 const shifted = (pose: CarryPose, by: Vec3): CarryPose => ({ ...pose, shift: add(pose.shift, by) });
@@ -66,7 +74,7 @@ const wayOut = (
   const points = own.flatMap(({ vertices }) => vertices).map((vertex) => add(vertex, by));
   const box = boxAround(points);
   const poses: readonly CarryPose[] = [AT_HOME, shifted(AT_HOME, by)];
-  if (box.max[0] <= outsideX) return { path: { poses, leastGap: off.least, nearest: off.nearest }, stuck: null };
+  if (box.max[0] <= outsideX) return { path: wayOf(poses, [off.leg]), stuck: null };
   const middle = boxMiddle(box);
   const carried: Carried = {
     id,
@@ -76,18 +84,15 @@ const wayOut = (
     reach: Math.max(...points.map((point) => distance(point, middle))),
     massKg: 0,
   };
-  const past = [...vehicle, ...carcasses.map(carriedPast), ...others.map(({ name, shape }) => solidPast(name, shape))];
+  const past = [
+    ...vehicle,
+    ...carcasses.map(carriedPast),
+    ...others.map(({ name, shape, doubt }) => solidPast(name, shape, doubt)),
+  ];
   const { path, stuck } = planOut({ carried, past, wantedMm, outsideX, budget: BUDGET });
   if (!path) return { path, stuck };
-  const nearer = off.least < path.leastGap;
-  return {
-    path: {
-      poses: [...poses, ...path.poses.slice(1).map((pose) => shifted(pose, by))],
-      leastGap: nearer ? off.least : path.leastGap,
-      nearest: nearer ? off.nearest : path.nearest,
-    },
-    stuck: null,
-  };
+  const onward = path.poses.slice(1).map((pose) => shifted(pose, by));
+  return { path: wayOf([...poses, ...onward], [off.leg, ...path.legs]), stuck: null };
 };
 
 /** Each mount comes straight off some way, with the closures open and the cabinet in its place, and then out. */
@@ -107,14 +112,20 @@ export const mountsOff = (input: CarryInput, ground: MountGround): readonly Carr
     const mounted = hanging.filter(({ part, vehicle }) => part !== id && vehicle === null);
     const others: readonly Standing[] = [
       ...hanging.filter(({ part }) => part !== id),
-      ...cabinet.filter(({ body }) => body.origin !== id).map(({ body }) => body),
+      ...cabinet.filter(({ body }) => body.origin !== id).map(({ body }) => ({ ...body, doubt: 0 })),
       // What it is fixed to touches it and is not in its way.
     ].filter(({ shape }) => own.every((piece) => gapWithin(piece, shape, ROUNDING_MM) === null));
     const ways = AXES.map((along) => offAlong(along, own, others));
     const off = ways.find(({ reaches }) => reaches >= OFF_MM - ROUNDING_MM);
     if (!off) {
       const furthest = ways.reduce((best, way) => (way.reaches > best.reaches ? way : best));
-      return { mount: id, comesOff: false, path: null, stuck: { mm: furthest.reaches, by: furthest.nearest }, middle };
+      return {
+        mount: id,
+        comesOff: false,
+        path: null,
+        stuck: { mm: furthest.reaches, by: furthest.leg.nearest },
+        middle,
+      };
     }
     return { mount: id, comesOff: true, middle, ...wayOut(id, own, off, mounted, ground) };
   });

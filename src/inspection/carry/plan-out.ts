@@ -13,8 +13,10 @@ import {
   type Vec3,
 } from '../../base/index.ts';
 import { type ConvexShape, shapeAt, shapeBox } from '../../bodies/index.ts';
-import type { CarryPath, CarryPose } from './carry-result.ts';
+import type { CarryLeg, CarryPath, CarryPose } from './carry-result.ts';
 import type { Carried, Past } from './carry-scene.ts';
+
+export const NOTHING_NEAR: CarryLeg = { leastGap: Infinity, nearest: '', uncertainty: 0, at: null };
 
 export const AT_HOME: CarryPose = { shift: [0, 0, 0], pitchRad: 0, rollRad: 0, yawRad: 0 };
 
@@ -49,8 +51,13 @@ const FINEST_MM = 0.5;
 /** How far beyond what decides a piece of the way is looked: in the search, and where the least gap is measured. */
 const SEARCH_MARGIN_MM = 1;
 const MEASURE_MARGIN_MM = 30;
-/** The gap that is asked for in turn, as a share of what the house wants: a tight way is better than none. */
-const ASKED_SHARES = [1, 0.3, 0];
+/**
+ * What is asked for in turn: what the house wants beyond any doubt of the survey, what it wants, a share of it, and no
+ * gap at all, since a tight way is better than none.
+ */
+const ASKED = ['sure', 'wanted', 'tight', 'none'] as const;
+type Asked = (typeof ASKED)[number];
+const TIGHT_SHARE = 0.3;
 
 interface Obstacle extends Past {
   readonly need: number;
@@ -61,13 +68,14 @@ interface Obstacle extends Past {
 interface Looked {
   readonly slack: number;
   readonly gap: number;
-  readonly nearest: string;
+  readonly nearest: Obstacle | null;
 }
 
 interface Edge {
   readonly clear: boolean;
   readonly least: number;
-  readonly by: string;
+  /** What is nearest, and where it is passed so. */
+  readonly by: { readonly past: Obstacle; readonly pose: CarryPose } | null;
 }
 
 class Spent extends Error {}
@@ -92,10 +100,11 @@ const createJudge = ({ carried, budget }: PlanOrder, obstacles: readonly Obstacl
     spent += 1;
     if (spent > budget) throw new Spent();
     const shape = shapeAt(carried.shape, carryPoseOf(pose, carried.middle));
-    let [slack, gap, by, nearest] = [most, Infinity, '', ''];
+    let [slack, gap, by] = [most, Infinity, ''];
+    let nearest: Obstacle | null = null;
     for (const obstacle of obstacles) {
       const found = obstacle.gap(shape, slack + obstacle.need);
-      if (obstacle.counts && found < gap) [gap, nearest] = [found, obstacle.name];
+      if (obstacle.counts && found < gap) [gap, nearest] = [found, obstacle];
       if (found - obstacle.need < slack) [slack, by] = [found - obstacle.need, obstacle.name];
       if (slack < 0) break;
     }
@@ -109,17 +118,19 @@ const createJudge = ({ carried, budget }: PlanOrder, obstacles: readonly Obstacl
   const edge = (a: CarryPose, b: CarryPose, margin = SEARCH_MARGIN_MM): Edge => {
     const way = mostMoved(a, b, carried.reach);
     const measures = margin > SEARCH_MARGIN_MM;
-    let [least, by] = [Infinity, ''];
+    let least = Infinity;
+    let by: Edge['by'] = null;
     // The longest pieces first: where a way is blocked, a few looks far apart find it before any piece is proven.
     const pieces: (readonly [from: number, to: number])[] = [[0, 1]];
     for (const [from, to] of pieces) {
       const half = ((to - from) * way) / 2;
-      const seen = look(between(a, b, (from + to) / 2), half + margin);
+      const pose = between(a, b, (from + to) / 2);
+      const seen = look(pose, half + margin);
       if (seen.slack < 0) return { clear: false, least, by };
       const finest = half <= FINEST_MM;
       const enough = measures ? seen.gap - half >= Math.min(least, margin) : seen.slack >= half;
       if (finest || (enough && seen.slack >= half)) {
-        if (seen.gap - half < least) [least, by] = [seen.gap - half, seen.nearest];
+        if (seen.nearest && seen.gap - half < least) [least, by] = [seen.gap - half, { past: seen.nearest, pose }];
         continue;
       }
       const middle = (from + to) / 2;
@@ -214,16 +225,32 @@ const createIsWay = (judge: Judge): ((poses: readonly CarryPose[]) => boolean) =
     });
 };
 
-/** The least gap of a way that is clear, proven. */
-const measuredWay = (judge: Judge, poses: readonly CarryPose[]): CarryPath => {
-  let [leastGap, nearest] = [Infinity, ''];
-  for (const [i, to] of poses.slice(1).entries()) {
-    const from = poses[i];
-    const edge = from ? judge.edge(from, to, MEASURE_MARGIN_MM) : null;
-    if (edge && edge.least < leastGap) [leastGap, nearest] = [edge.least, edge.by];
-  }
-  return { poses, leastGap, nearest };
+/** A way by its poses and what is nearest from each to the next. */
+export const wayOf = (poses: readonly CarryPose[], legs: readonly CarryLeg[]): CarryPath => {
+  const { leastGap, nearest, uncertainty } = legs.reduce(
+    (worst, leg) => (leg.leastGap < worst.leastGap ? leg : worst),
+    NOTHING_NEAR,
+  );
+  return { poses, leastGap, nearest, uncertainty, legs };
 };
+
+/** The least gap of a way that is clear, proven. */
+const measuredWay = (carried: Carried, judge: Judge, poses: readonly CarryPose[]): CarryPath =>
+  wayOf(
+    poses,
+    poses.slice(1).map((to, i): CarryLeg => {
+      const from = poses[i];
+      const { least, by } = from ? judge.edge(from, to, MEASURE_MARGIN_MM) : { least: Infinity, by: null };
+      if (by === null) return NOTHING_NEAR;
+      const place = by.past.place(poseShape(carried, by.pose), Math.max(0, least) + MEASURE_MARGIN_MM);
+      return {
+        leastGap: least,
+        nearest: by.past.name,
+        uncertainty: place ? by.past.halfWidth(place.to) : by.past.doubt,
+        at: place && [place.from, place.to],
+      };
+    }),
+  );
 
 /** How far two people tilt it. */
 const MOST_TILT = { pitch: 0.6, roll: 0.5, yaw: 0.9 };
@@ -327,31 +354,36 @@ const straightReach = ({ carried, outsideX }: PlanOrder, judge: Judge): number =
  */
 export const planOut = (order: PlanOrder): PlanResult => {
   const { carried, past, wantedMm } = order;
-  const homeGaps = past.map((own) => own.gap(carried.shape, wantedMm));
-  const judgeFor = (share: number, budget: number): Judge =>
+  const homeGaps = past.map((own) => own.gap(carried.shape, wantedMm + own.doubt));
+  const needOf = (own: Past, home: number, asked: Asked): number => {
+    if (asked === 'none' || home < wantedMm) return 0;
+    if (asked === 'tight') return wantedMm * TIGHT_SHARE;
+    return asked === 'sure' && home >= wantedMm + own.doubt ? wantedMm + own.doubt : wantedMm;
+  };
+  const judgeFor = (asked: Asked, budget: number): Judge =>
     createJudge(
       { ...order, budget },
       past.flatMap((own, i): readonly Obstacle[] => {
         const home = homeGaps[i] ?? Infinity;
         // What it stands into is told by the checks at rest and would keep it from moving at all.
         if (home < 0) return [];
-        return [{ ...own, need: home >= wantedMm ? wantedMm * share : 0, counts: home >= wantedMm }];
+        return [{ ...own, need: needOf(own, home, asked), counts: home >= wantedMm }];
       }),
     );
-  for (const share of ASKED_SHARES) {
-    const judge = judgeFor(share, Infinity);
+  for (const asked of ASKED) {
+    const judge = judgeFor(asked, Infinity);
     const poses = [...plainWays(order), ...leaningWays(order)].find(createIsWay(judge));
-    if (poses) return { path: measuredWay(judge, poses), stuck: null };
+    if (poses) return { path: measuredWay(carried, judge, poses), stuck: null };
   }
   if (order.budget === 0) return { path: null, stuck: null };
-  const judge = judgeFor(0, order.budget);
+  const judge = judgeFor('none', order.budget);
   try {
     const poses = shortened(judge, treeWay(order, judge, seededRandom(TREE_SEED)));
-    return { path: measuredWay(judgeFor(0, Infinity), poses), stuck: null };
+    return { path: measuredWay(carried, judgeFor('none', Infinity), poses), stuck: null };
   } catch (fault) {
     if (!(fault instanceof Spent)) throw fault;
   }
-  return { path: null, stuck: { mm: straightReach(order, judgeFor(0, Infinity)), by: judge.met() } };
+  return { path: null, stuck: { mm: straightReach(order, judgeFor('none', Infinity)), by: judge.met() } };
 };
 
 export const poseShape = (carried: Carried, pose: CarryPose): ConvexShape =>

@@ -1,9 +1,13 @@
-import type { CarriedCarcass, CarriedMount } from '../carry/carry-result.ts';
+import { ROUNDING_MM } from '../../base/index.ts';
+import type { CarriedCarcass, CarriedMount, CarryPath } from '../carry/carry-result.ts';
 import type { Finding } from '../finding.ts';
 import type { Job } from '../job.ts';
 import { found, type Limit, limitAt, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
 
 const ONE_WAY: Limit = { value: 1, unit: 'count', source: 'what goes in must come out', status: 'geometry' };
+
+/** Where its least gap is. */
+const nearestAt = ({ legs, leastGap }: CarryPath) => legs.find((leg) => leg.leastGap === leastGap)?.at ?? null;
 
 const ofCarcass = (own: CarriedCarcass, wanted: Limit): readonly Finding[] => {
   const { carcass, path, stuck, outMm, comesOutAlone } = own;
@@ -18,13 +22,15 @@ const ofCarcass = (own: CarriedCarcass, wanted: Limit): readonly Finding[] => {
       }),
     ];
   const tight =
-    path.leastGap < wanted.value
+    path.leastGap < wanted.value + path.uncertainty - ROUNDING_MM
       ? [
           found('carry-in', {
             severity: 'caution',
             parts: [carcass],
             value: Math.max(0, path.leastGap),
             limit: wanted,
+            uncertainty: path.uncertainty,
+            at: nearestAt(path),
             facts: { what: 'tight', by: path.nearest, alone: comesOutAlone ? 'yes' : 'no' },
           }),
         ]
@@ -61,7 +67,7 @@ const ofMount = ({ mount, comesOff, path, stuck }: CarriedMount): readonly Findi
 
 /**
  * What the search for a way in found of each carcass and of each mount, where it was made: no way, or one nearer to
- * something than the house wants. Not found is not proven impossible, so it is a caution.
+ * something than the house wants, or too near for the survey to tell. Not found is not proven impossible, so it is a caution.
  */
 export const carryIn = ({ carry, rules, fitout }: Job): Verdict => {
   if (!carry) return NOTHING;

@@ -24,7 +24,7 @@ const mountsOf = (job: Job): readonly Standing[] => {
     .filter(({ closure, body }) => closure === null && body.kind !== 'plug-room')
     .map(({ body }): InTheWay => {
       const part = body.kind === 'panel' || body.kind === 'hardware' ? body.id : body.origin;
-      return { part, name: body.name, shape: body.shape, vehicle: null };
+      return { part, name: body.name, shape: body.shape, vehicle: null, doubt: 0 };
     });
   const brackets = new Set<unknown>(
     job.fitout.bodies.filter(({ kind }) => kind === 'hardware').map(({ shape }) => shape),
@@ -64,6 +64,7 @@ export const mountOff = (job: Job): Verdict => {
         parts: [device.origin, met.part],
         value: reaches,
         limit: limitAt(NO_OVERLAP, mm, 'mm'),
+        uncertainty: met.doubt,
         at: [contact.from, contact.to],
         margin: 'reach',
         facts: { device: name, body: met.name },

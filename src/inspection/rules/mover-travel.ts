@@ -1,7 +1,18 @@
-import { type Box, boxesMeet, boxGrown, boxUnion, degrees, ROUNDING_MM } from '../../base/index.ts';
+import {
+  type Box,
+  boxesMeet,
+  boxGrown,
+  boxUnion,
+  cross,
+  degrees,
+  length,
+  ROUNDING_MM,
+  subtract,
+  unit,
+} from '../../base/index.ts';
 import { certifiedTravel, gapWithin, type Motion, shapeBox, type TravelPlace, travelBox } from '../../bodies/index.ts';
 import type { Finding, Measured } from '../finding.ts';
-import { halfWidthTo, type Job } from '../job.ts';
+import type { Job } from '../job.ts';
 import type { StandingBody } from '../standing.ts';
 import {
   type CabinetMover,
@@ -49,6 +60,7 @@ const boxedCabinet = ({ standing }: Job): readonly Boxed[] =>
       name: body.name,
       shape: body.shape,
       vehicle: null,
+      doubt: 0,
       box,
       mover: body.mover,
       origin: body.origin,
@@ -101,6 +113,16 @@ const riseOver = (moving: StandingBody | undefined, met: InTheWay): number => {
   return top < moving.box.max[2] ? Math.max(0, top - moving.box.min[2]) : 0;
 };
 
+/**
+ * Half width at 95 % of how far it comes before it meets something, in mm or degrees: a slide as the gap, a turn as
+ * the gap over the arm at which it meets. Met aslant, it is known less well than this.
+ */
+const reachDoubt = (motion: Motion, { to }: TravelPlace, { doubt }: InTheWay): number => {
+  if (motion.kind === 'slide') return doubt;
+  const arm = length(cross(unit(motion.axis), subtract(to, motion.point)));
+  return arm > ROUNDING_MM ? degrees(doubt / arm) : 0;
+};
+
 const blockedFinding = ({ mover, motion, moving }: Travelling, contact: TravelPlace, met: InTheWay): Finding => {
   const reaches = amountText(motion, contact.at);
   const whole = amountText(motion, motion.kind === 'slide' ? motion.toMm : motion.toRad);
@@ -109,6 +131,7 @@ const blockedFinding = ({ mover, motion, moving }: Travelling, contact: TravelPl
     parts: [mover.origin, met.part],
     value: reaches.value,
     limit: limitAt(NO_OVERLAP, whole.value, whole.unit),
+    uncertainty: reachDoubt(motion, contact, met),
     at: segmentOf(contact),
     margin: 'travel',
     facts: {
@@ -132,11 +155,7 @@ const unsoundFinding = (mover: CabinetMover, why: Unsound): Finding =>
     facts: { what: 'unsound', mover: mover.name, why },
   });
 
-/** Half width at 95 % of a gap to what is in the way; parts of the cabinet stand to each other as they are built. */
-const halfWidthOf = (job: Job, met: InTheWay | undefined): number => (met?.vehicle ? halfWidthTo(job, met.vehicle) : 0);
-
 const closeFinding = (
-  job: Job,
   { mover, motion, moving }: Travelling,
   nearest: TravelPlace,
   met: InTheWay,
@@ -148,7 +167,7 @@ const closeFinding = (
     parts: [mover.origin, met.part],
     value: nearest.distance,
     limit,
-    uncertainty: halfWidthOf(job, met),
+    uncertainty: met.doubt,
     at: segmentOf(nearest),
     margin: 'travel',
     facts: {
@@ -191,7 +210,7 @@ const judge = (job: Job, travelling: Travelling, inTheWay: readonly InTheWay[], 
           parts: [mover.origin, met.part],
           value: whole.leastGap,
           limit,
-          uncertainty: halfWidthOf(job, met),
+          uncertainty: met.doubt,
           sense: 'at least',
           at: segmentOf(contact),
         }),
@@ -215,18 +234,18 @@ const judge = (job: Job, travelling: Travelling, inTheWay: readonly InTheWay[], 
   const tight = near.find(
     (each) =>
       each.met &&
-      each.nearest.distance < limit.value + halfWidthOf(job, each.met) - ROUNDING_MM &&
+      each.nearest.distance < limit.value + each.met.doubt - ROUNDING_MM &&
       !builtSo(travelling, each.nearest, each.met),
   );
   return {
-    findings: tight?.met ? [closeFinding(job, travelling, tight.nearest, tight.met, limit)] : [],
+    findings: tight?.met ? [closeFinding(travelling, tight.nearest, tight.met, limit)] : [],
     measured: [
       measured('mover-travel', {
         margin: 'travel',
         parts: [mover.origin],
         value: free.nearest ? free.leastGap : watched,
         limit,
-        uncertainty: halfWidthOf(job, free.nearest ? rest[free.nearest.obstacle] : undefined),
+        uncertainty: (free.nearest && rest[free.nearest.obstacle]?.doubt) ?? 0,
         sense: 'at least',
         at: free.nearest ? segmentOf(free.nearest) : null,
       }),

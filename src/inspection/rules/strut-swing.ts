@@ -97,7 +97,15 @@ export const strutSwings = (
       for (const [subject, { near, name }] of worst) {
         const parts = [subject, strut.id];
         taken.push(
-          measured('closure-swing', { margin: 'hatch', parts, value: near.gap, limit, sense: 'at least', at: near.at }),
+          measured('closure-swing', {
+            margin: 'hatch',
+            parts,
+            value: near.gap,
+            limit,
+            uncertainty,
+            sense: 'at least',
+            at: near.at,
+          }),
         );
         const severity = gapSeverity(near.gap, limit.value, uncertainty);
         if (severity === null) continue;

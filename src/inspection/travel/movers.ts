@@ -3,7 +3,7 @@ import type { ConvexShape, Motion } from '../../bodies/index.ts';
 import { shapeAt } from '../../bodies/index.ts';
 import { type CargoSpace, type PlacedClosure, vehicleBodyAt } from '../../envelope/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
-import type { Job } from '../job.ts';
+import { halfWidthTo, type Job } from '../job.ts';
 
 export type CabinetMover = FitOut['movers'][number];
 
@@ -64,8 +64,10 @@ export interface InTheWay {
   readonly part: string;
   readonly name: string;
   readonly shape: ConvexShape;
-  /** The body of the vehicle that it is, for its uncertainty; null for the cabinet. */
+  /** The body of the vehicle that it is; null for the cabinet. */
   readonly vehicle: string | null;
+  /** Half width at 95 % of a gap to it; 0 for the cabinet, whose parts stand to each other as they are built. */
+  readonly doubt: number;
 }
 
 /** Bodies of the vehicle with every closure open: what drawers and boards are pulled out past. */
@@ -75,6 +77,7 @@ export const openVehicle = (job: Job, space: CargoSpace): readonly InTheWay[] =>
     part: body.closure ?? body.origin,
     name: body.name,
     vehicle: body.id,
+    doubt: halfWidthTo(job, body.id),
     shape: body.closure === null ? body.shape : vehicleBodyAt(body, openPose(closures, body.closure)),
   }));
   const hanging = job.standing.flatMap(({ body, closure }) =>
@@ -85,6 +88,8 @@ export const openVehicle = (job: Job, space: CargoSpace): readonly InTheWay[] =>
             part: body.origin,
             name: body.name,
             vehicle: null,
+            // What hangs on a closure is where the closure is.
+            doubt: halfWidthTo(job, space.bodies.find((own) => own.closure === closure && !own.stays)?.id ?? closure),
             shape: shapeAt(body.shape, openPose(closures, closure)),
           },
         ],

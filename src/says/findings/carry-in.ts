@@ -14,7 +14,7 @@ const WORDS: Readonly<Record<string, SayWhat>> = {
   }),
   tight: (finding, name, by, speech) => ({
     title: sentence(`${name} passes ${speech.length(finding.value)} from ${by} when it is carried in`),
-    detail: `${speech.length(finding.limit)} is wanted for two people to pass by. The way is proven, and listed step by step under carrying in.${factText(finding, 'alone') === 'no' ? SHUT_IN : ''}`,
+    detail: `${speech.length(finding.limit)} is wanted for two people to pass by.${finding.uncertainty > 0 ? ` Known to ± ${speech.length(finding.uncertainty)}.` : ''} The way is proven, and listed step by step under carrying in.${factText(finding, 'alone') === 'no' ? SHUT_IN : ''}`,
   }),
   'shut-in': (_finding, name) => ({
     title: sentence(`${name} is shut in by what is carried in after it`),

@@ -25,7 +25,7 @@ export const sayMoverTravel: SayRule = (finding, speech) => {
     const short = speech.amount(finding.limit - finding.value, finding.unit);
     return {
       title: sentence(`${mover} opens ${short} short: it meets ${obstacle}`),
-      detail: `Out ${speech.amount(finding.value, finding.unit)} of ${speech.amount(finding.limit, finding.unit)}, then ${factText(finding, 'body')} touches ${obstacle}.`,
+      detail: `Out ${speech.amount(finding.value, finding.unit)} of ${speech.amount(finding.limit, finding.unit)}, then ${factText(finding, 'body')} touches ${obstacle}.${finding.uncertainty > 0 ? ` Known to ± ${speech.amount(finding.uncertainty, finding.unit)}.` : ''}`,
       valueText: `${short} short`,
       limitText: `of ${speech.amount(finding.limit, finding.unit)}`,
     };

@@ -1,10 +1,24 @@
 import { describe, expect, it } from 'vitest';
-import { type CarriedCarcass, inspect } from '../../../src/inspection/index.ts';
+import { type CarriedCarcass, type CarryPath, inspect } from '../../../src/inspection/index.ts';
 import { catalog, designWith, findingsOf, fitOut, rules } from '../fixture.ts';
+
+/** A way of one leg past the striker, known to ± 2. */
+const way = (leastGap: number): CarryPath => {
+  const leg = {
+    leastGap,
+    nearest: 'striker',
+    uncertainty: 2,
+    at: [
+      [0, 0, 0],
+      [leastGap, 0, 0],
+    ] as const,
+  } as const;
+  return { poses: [], leastGap, nearest: 'striker', uncertainty: 2, legs: [leg] };
+};
 
 const carried = (more: Partial<CarriedCarcass>): CarriedCarcass => ({
   carcass: 'carcass-1',
-  path: { poses: [], leastGap: 14, nearest: 'striker' },
+  path: way(14),
   comesOutAlone: true,
   alone: null,
   stuck: null,
@@ -30,10 +44,25 @@ const findings = (own: CarriedCarcass) =>
 describe('carry-in', () => {
   it('a way with 14 to spare says nothing, one with 4 is short of 10', () => {
     expect(findings(carried({}))).toEqual([]);
-    const tight = carried({ path: { poses: [], leastGap: 4, nearest: 'striker' } });
+    const tight = carried({ path: way(4) });
     expect(findings(tight)).toMatchObject([
-      { severity: 'caution', value: 4, limit: 10, facts: { what: 'tight', by: 'striker' } },
+      {
+        severity: 'caution',
+        value: 4,
+        limit: 10,
+        uncertainty: 2,
+        at: [
+          [0, 0, 0],
+          [4, 0, 0],
+        ],
+        facts: { what: 'tight', by: 'striker' },
+      },
     ]);
+  });
+
+  it('says what the survey cannot tell: 11 of 10 known to ± 2, and not 12', () => {
+    expect(findings(carried({ path: way(11) }))).toMatchObject([{ severity: 'caution', value: 11, uncertainty: 2 }]);
+    expect(findings(carried({ path: way(12) }))).toEqual([]);
   });
 
   it('no way found says how far it came and on what it stuck', () => {
