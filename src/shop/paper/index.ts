@@ -1,4 +1,4 @@
 export * from './paper.ts';
-export { paperPages } from './paper-pages.ts';
+export { paperPages, paperWidth } from './paper-pages.ts';
 export { drawingsToPdf, type PaperFaces, type PdfAbout, type PdfWriter } from './pdf.ts';
 export { wrapWords } from './wrap-words.ts';

@@ -24,6 +24,9 @@ export const pageSize = (units: LengthUnits, lies: 'upright' | 'across'): Vec2 =
   return lies === 'across' ? [long, short] : [short, long];
 };
 
+/** What stands between the margins of an upright page. */
+export const paperWidth = (units: LengthUnits): number => pageSize(units, 'upright')[0] - 2 * MARGIN;
+
 /** A piece cut so small that it needs no further splitting: a line, a row, a picture. */
 interface Slice {
   readonly height: number;
