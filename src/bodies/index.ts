@@ -5,6 +5,7 @@ export { clearanceInside, skinGap } from './clearance.ts';
 export { beyondPlane, clippedShape, convexVolume, type HalfSpace } from './clip.ts';
 export { earTriangles } from './ears.ts';
 export { fillsBox } from './filled-box.ts';
+export { firstMet } from './first-met.ts';
 export { distanceWithin, type Gap, gapBetween, gapWithin } from './gap.ts';
 export { halfSpacesOf } from './half-spaces.ts';
 export { convexHull } from './hull.ts';

@@ -123,6 +123,8 @@ export const hardwareSchema = z.strictObject({
   handRoomMm: z.tuple([positive, positive]).optional(),
   /** Cradles and clamps: the thinnest and the thickest thing that they go round. */
   holdsMm: z.tuple([positive, positive]).optional(),
+  /** Brackets to a wall: the least and the greatest gap that they bridge, by their slots. */
+  reachMm: z.tuple([positive, positive]).optional(),
   /** Drains: the hole that one piece is let into. */
   holeMm: positive.optional(),
   /** Ratchets: the angle between two places that one holds, in degrees. */

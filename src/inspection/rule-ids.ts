@@ -43,6 +43,7 @@ export const RULE_IDS = [
   'anchor-hold',
   'anchor-edge',
   'anchor-no-hole',
+  'bracket-reach',
   'hold-unknown',
   'latch-hold',
   'back-stop',

@@ -45,6 +45,7 @@ export const RULE_NAMES: { readonly [Id in RuleId]: string } = {
   'anchor-hold': 'anchors hold each carcass',
   'anchor-edge': 'anchors clear of edges',
   'anchor-no-hole': 'anchors where holes may be',
+  'bracket-reach': 'brackets reach the wall',
   'hold-unknown': 'strength of what holds is known',
   'latch-hold': 'latches hold what they close',
   'back-stop': 'backs and stops hold drawers and trays',

@@ -8,6 +8,7 @@ import { bodyBody } from './body-body.ts';
 import { bodyInSpace } from './body-in-space.ts';
 import { bodyObstacle } from './body-obstacle.ts';
 import { bodyZone } from './body-zone.ts';
+import { bracketReach } from './bracket-reach.ts';
 import { cabinetSolves } from './cabinet-solves.ts';
 import { carcassGap } from './carcass-gap.ts';
 import { carryIn } from './carry-in.ts';
@@ -103,6 +104,7 @@ export const RULES: { readonly [Id in RuleId]: Rule } = {
   'anchor-hold': anchorHold,
   'anchor-edge': anchorEdge,
   'anchor-no-hole': anchorNoHole,
+  'bracket-reach': bracketReach,
   'hold-unknown': holdUnknown,
   'latch-hold': latchHold,
   'back-stop': backStop,

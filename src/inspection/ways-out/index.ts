@@ -67,6 +67,7 @@ export const WAYS: { readonly [Id in RuleId]: WayFinder } = {
   'anchor-hold': anchorWays,
   'anchor-edge': anchorPlaceWays,
   'anchor-no-hole': anchorPlaceWays,
+  'bracket-reach': NO_WAY,
   'hold-unknown': NO_WAY,
   'latch-hold': latchWays,
   'back-stop': backStopWays,

@@ -70,6 +70,25 @@ export const sayAnchorEdge: SayRule = (finding, speech) => ({
   detail: `${speech.length(finding.limit)} is wanted, so that the bolt does not split the edge.`,
 });
 
+const BRACKET_TITLE: Readonly<Record<string, (bracket: string, anchor: string, gap: string) => string>> = {
+  none: (bracket, anchor) => `${bracket} at ${anchor} has no wall of the vehicle before it`,
+  far: (bracket, anchor, gap) => `${bracket} at ${anchor} may not reach the wall, ${gap} away`,
+  near: (bracket, anchor, gap) => `${bracket} at ${anchor} may not fit before the wall, ${gap} away`,
+};
+
+export const sayBracketReach: SayRule = (finding, speech) => {
+  const wall = factText(finding, 'wall');
+  const gap = speech.length(finding.value);
+  const [least, most] = [factNumber(finding, 'leastMm'), factNumber(finding, 'mostMm')].map(speech.length);
+  const known = wall === 'none' ? '' : ` The gap is known to ± ${speech.length(finding.uncertainty)}.`;
+  const words = BRACKET_TITLE[wall]?.(factText(finding, 'bracket'), partName(finding, 1, speech), gap) ?? '';
+  return {
+    title: sentence(finding.severity === 'stop' ? words.replace('may not', 'does not') : words),
+    detail: `It bridges ${least} to ${most}.${known} Choose another bracket, or move the anchor or the carcass.`,
+    ...(wall === 'none' ? { valueText: 'no wall' } : {}),
+  };
+};
+
 export const sayAnchorNoHole: SayRule = (finding, speech) => ({
   title: sentence(`${partName(finding, 1, speech)} would be drilled into ${factText(finding, 'zone')}`),
   detail: 'The survey says that no hole may be made here. Look and photograph below before any hole.',
