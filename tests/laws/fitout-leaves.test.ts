@@ -61,6 +61,16 @@ describe('a door or a command board that fits', () => {
             },
           );
           expect(result.contact).toBeNull();
+          // Springs and slides that stay end on the leaf itself or run beside it: clear of it, by no stated gap.
+          const stays = fitOut.bodies.filter(({ mover: carrier, kind }) => carrier === null && kind === 'hardware');
+          const besides = certifiedTravel(
+            travelOf(mover as Mover),
+            shapes,
+            stays.map(({ shape }) => shape),
+            0,
+            { limit: 2 * REVEAL },
+          );
+          expect(besides.contact).toBeNull();
           expect(result.leastGap).toBeGreaterThanOrEqual(REVEAL - TRAVEL_TOLERANCE_MM);
           turned++;
         }

@@ -128,8 +128,8 @@ const leftOver = (design: Design, carcass: Carcass, fitOut: FitOut): number => {
 };
 
 const designs = [
-  ['any designs', randomDesign(fc, { maxGear: 0 }), 80],
-  ['carcasses that can be made', randomDesign(fc, { maxGear: 0, depth: 2, gentle: true, structured: true }), 60],
+  ['any designs', randomDesign(fc, { maxGear: 0 }), 60],
+  ['carcasses that can be made', randomDesign(fc, { maxGear: 0, depth: 2, gentle: true, structured: true }), 40],
 ] as const;
 
 describe.each(designs)('carcasses with cut-off corners and wheelhouses, of %s', (_name, any, numRuns) => {
@@ -174,7 +174,7 @@ describe.each(designs)('carcasses with cut-off corners and wheelhouses, of %s', 
       const gaps = mitreGaps(carcass, chamferPanels(fitOut, carcass));
       expect(leftOver(design, carcass, fitOut)).toBeLessThan(gaps + 10);
     });
-    expect(cut).toBeGreaterThan(30);
+    expect(cut).toBeGreaterThan(25);
   });
 });
 

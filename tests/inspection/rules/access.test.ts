@@ -208,6 +208,56 @@ describe('hand-room and device-out', () => {
     expect(linesOf(before(5), 'hand-room')).toEqual([]); // 80 − 5 = 75
   });
 
+  describe('before a door, where a hand comes in nearly along an axis of the vehicle', () => {
+    // Hung about an upright at y = 300, its latch at x = 80, y = 150: 150 from the hinge across, `proud` of it along x.
+    // The turn starts along (−150, −proud): atan(proud / 150) off the axis, 15° at 150 · tan 15° = 40.19.
+    const hung = (proud: number) =>
+      inspectScene({
+        survey: null,
+        fitout: {
+          bodies: [front, body({ id: 'post', carcass: node('carcass-2'), min: [10, 100, 0], max: [30, 200, 400] })],
+          movers: [
+            moving('box', { kind: 'turn', point: [80 - proud, 300, 0], axis: [0, 0, -1], travelRad: Math.PI / 2 }),
+          ],
+          hardware: [latch],
+        },
+      });
+
+    it('takes a way within 15° of the axis for the axis', () => {
+      for (const proud of [0, 20, 40]) {
+        expect(linesOf(hung(proud), 'hand-room')).toEqual(['caution box+post 50']); // 80 − 30
+        expect(findingsOf(hung(proud), 'hand-room')[0]?.facts).toMatchObject({ 'out-x': -1, 'out-y': 0, 'out-z': 0 });
+      }
+    });
+
+    it('keeps a way further off as it is', () => {
+      // √(150² + 41²) = 155.50: out is (−0.9646, −0.2637). Along it the foremost corner of the front, (80, 0), lies at
+      // −77.17 and that of the post, (30, 200), at −81.67: nothing is left between them.
+      const [finding] = findingsOf(hung(41), 'hand-room');
+      expect(finding?.value).toBe(0);
+      expect(finding?.facts['out-x']).toBeCloseTo(-150 / Math.hypot(150, 41), 12);
+      expect(finding?.facts['out-y']).toBeCloseTo(-41 / Math.hypot(150, 41), 12);
+    });
+
+    it('does the same about a level hinge', () => {
+      const lifted = (proud: number) =>
+        inspectScene({
+          survey: null,
+          fitout: {
+            bodies: [front, body({ id: 'post', carcass: node('carcass-2'), min: [10, 100, 0], max: [30, 200, 400] })],
+            movers: [
+              moving('box', { kind: 'turn', point: [80 - proud, 0, 300], axis: [0, 1, 0], travelRad: Math.PI / 2 }),
+            ],
+            hardware: [latch],
+          },
+        });
+      expect(findingsOf(lifted(40), 'hand-room')[0]?.facts).toMatchObject({ 'out-x': -1, 'out-z': 0 });
+      const [slanted] = findingsOf(lifted(41), 'hand-room');
+      // Down and out: (−150, 0, −41) again.
+      expect(slanted?.facts['out-z']).toBeCloseTo(-41 / Math.hypot(150, 41), 12);
+    });
+  });
+
   it('draws a device out by its own depth, past what stands before its plate', () => {
     const behind = (x: number) =>
       inspectScene({
