@@ -2,6 +2,7 @@ import type { Vec2 } from '../../base/index.ts';
 import type { Shape, Stroke } from './drawing.ts';
 import { line } from './shapes.ts';
 import type { Area } from './sheet.ts';
+import { writtenAreas } from './written-areas.ts';
 
 /** The part of a straight line inside an area, or null (Liang and Barsky 1984). */
 const within = (from: Vec2, to: Vec2, { from: low, to: high }: Area): readonly [Vec2, Vec2] | null => {
@@ -23,6 +24,15 @@ const within = (from: Vec2, to: Vec2, { from: low, to: high }: Area): readonly [
 };
 
 const holds = ({ from, to }: Area, [x, y]: Vec2): boolean => x >= from[0] && x <= to[0] && y >= from[1] && y <= to[1];
+
+/** Text that would run over the edge of the area, moved so far that all of it can be read. */
+export const movedIn = (words: Shape, area: Area): Shape => {
+  const [box] = writtenAreas([words]);
+  if (!box || words.kind !== 'text') return words;
+  const by = (axis: 0 | 1): number =>
+    Math.max(area.from[axis] - box.from[axis], Math.min(0, area.to[axis] - box.to[axis]));
+  return { ...words, at: [words.at[0] + by(0), words.at[1] + by(1)] };
+};
 
 /** Sides of a circle that an edge of the area cuts. */
 const ROUND_SIDES = 96;

@@ -10,6 +10,7 @@ import { line, onSheet } from './shapes.ts';
 import type { TitleFoot } from './title-foot.ts';
 import { dimension, type Surround, viewSheet } from './view-sheet.ts';
 import { type Segment, visibleEdges } from './visible-edges.ts';
+import { writtenAreas } from './written-areas.ts';
 
 const CHAIN_OFF = 7;
 const OVERALL_OFF = 15;
@@ -85,12 +86,13 @@ export const faceView = (input: FaceViewInput): Drawing => {
   return viewSheet(words, [carcass.size[0], carcass.size[2]], SURROUND, units, (scale, at) => {
     const view: FaceOnPaper = { carcass, move: onSheet(scale, at), scale, units };
     const lines = visibleEdges(silhouettes).map(({ from, to }): Segment => [view.move(from), view.move(to)]);
+    const sizes = [...overallShapes(view), ...openingChains(openings).flatMap((chain) => chainShapes(chain, view))];
+    const names = openingWords(openings, lines, view, writtenAreas(sizes));
     return [
       ...lines.map(([from, to]) => line('seen', from, to)),
-      ...overallShapes(view),
-      ...openingChains(openings).flatMap((chain) => chainShapes(chain, view)),
-      ...openingWords(openings, lines, view),
-      ...boardMarks(silhouettes, marks, lines, view),
+      ...sizes,
+      ...names,
+      ...boardMarks(silhouettes, marks, lines, view, writtenAreas([...sizes, ...names])),
     ];
   });
 };

@@ -92,6 +92,24 @@ const distinctSpans = (spans: readonly Span[]): readonly Span[] =>
     )
     .toSorted(([a], [b]) => a - b);
 
+/** Spans on as few lines as they take, so that no two on one line overlap; the line nearest the view first. */
+const linesOf = (spans: readonly Span[]): readonly (readonly Span[])[] => {
+  const lines: Span[][] = [];
+  for (const span of spans) {
+    const free = lines.find((own) => own.every(([, high]) => high <= span[0] || sameLength(high, span[0])));
+    if (free) free.push(span);
+    else lines.push([span]);
+  }
+  return lines;
+};
+
+/** The carcasses along the foot of a view, line by line; none where the size overall says it all. */
+const carcassLines = ({ fitout }: GeneralViewInput, sight: Sight): readonly (readonly Span[])[] => {
+  const outlines = fitout.carcasses.map((carcass) => extent(carcassOutline(carcass, sight)));
+  const spans = distinctSpans(outlines.map((each): Span => [each.low[0], each.high[0]]));
+  return spans.length > 1 ? linesOf(spans) : [];
+};
+
 const dimensionShapes = (
   input: GeneralViewInput,
   sight: Sight,
@@ -114,12 +132,11 @@ const dimensionShapes = (
     );
   const up = (from: number, to: number, lineAt: number, edge: number): Shape =>
     dimension('up', move([edge, from]), move([edge, to]), lineAt, sizeText(to - from, units));
-  const spans = distinctSpans(outlines.map((each): Span => [each.low[0], each.high[0]]));
-  const several = spans.length > 1;
+  const lines = carcassLines(input, sight);
   return [
-    across(cabinet.low[0], cabinet.high[0], several ? OVERALL_OFF : CARCASS_OFF),
+    across(cabinet.low[0], cabinet.high[0], CARCASS_OFF * (1 + lines.length)),
     up(cabinet.low[1], cabinet.high[1], left - OVERALL_OFF, cabinet.low[0]),
-    ...(several ? spans.map(([from, to]) => across(from, to, CARCASS_OFF)) : []),
+    ...lines.flatMap((spans, i) => spans.map(([from, to]) => across(from, to, CARCASS_OFF * (1 + i)))),
     // From the sill or the floor to the cabinet, where there is a distance to give.
     ...(cabinet.low[1] > 0 ? [up(0, cabinet.low[1], right + CARCASS_OFF, cabinet.high[0])] : []),
   ];
@@ -143,7 +160,9 @@ export const generalView = (name: GeneralViewName, input: GeneralViewInput): Dra
     seen: sight.seen,
     mark: name,
   };
-  return viewSheet(words, size, SURROUND, input.units, (scale, at) => {
+  const more = Math.max(0, carcassLines(input, sight).length - 1) * CARCASS_OFF;
+  const surround = { ...SURROUND, bottom: SURROUND.bottom + more };
+  return viewSheet(words, size, surround, input.units, (scale, at) => {
     const move = onSheet(scale, [at[0] - all.low[0] * scale, at[1] - all.low[1] * scale]);
     return [
       ...(vehicle.length === 0 ? [] : [ring('behind', vehicle.map(move))]),

@@ -4,7 +4,7 @@ import type { Dimension, Running, Shape } from './drawing.ts';
 import { around } from './panel-emblem.ts';
 import { holesOf, type Note, recessesOf } from './panel-notes.ts';
 import { sizeText } from './paper-words.ts';
-import { placeTags } from './place-tags.ts';
+import { offWords, placeTags } from './place-tags.ts';
 import { runsUp } from './recess-sections.ts';
 import { circle, line, type OnSheet, TEXT_MM, text } from './shapes.ts';
 import type { Area } from './sheet.ts';
@@ -132,19 +132,24 @@ export const panelMarks = ({ panel, move, scale }: PlacedPanel): readonly Shape[
   circle('tick', move([0, 0]), DATUM_RADIUS),
 ];
 
-/** A heavy line beside each banded edge, and the edge's name inside it. */
-export const panelBands = ({ panel, move }: PlacedPanel): readonly Shape[] => {
+/** Where along a banded edge its name may stand. */
+const ALONG_EDGE = [0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82] as const;
+
+/** A heavy line beside each banded edge, and the edge's name inside it, off the cuts where there is room. */
+export const panelBands = ({ panel, move }: PlacedPanel, cuts: readonly Area[]): readonly Shape[] => {
   const [low, high] = [move([0, 0]), move([panel.length, panel.width])];
-  const middle: Vec2 = [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2];
   const style = { height: TEXT_MM.note, align: 'middle' } as const;
   const upright = { ...style, turnRad: Math.PI / 2 };
+  /** The name at the first place along the edge where it covers no cut, else where it covers least. */
+  const named = (at: (share: number) => Shape): Shape =>
+    offWords([at(0.5), ...ALONG_EDGE.map((share) => at(share))], cuts);
   const along = (y: number, baseline: number, name: string): readonly Shape[] => [
     line('band', [low[0], y], [high[0], y]),
-    text([middle[0], baseline], name, style),
+    named((share) => text([low[0] + (high[0] - low[0]) * share, baseline], name, style)),
   ];
   const across = (x: number, baseline: number, name: string): readonly Shape[] => [
     line('band', [x, low[1]], [x, high[1]]),
-    text([baseline, middle[1]], name, upright),
+    named((share) => text([baseline, low[1] + (high[1] - low[1]) * share], name, upright)),
   ];
   return [
     ...(panel.bands.l1 === null ? [] : along(low[1] - BAND_OFF, low[1] + BAND_TEXT_IN, 'L1')),
@@ -174,8 +179,8 @@ const outside = ({ panel, move }: PlacedPanel): readonly Area[] => {
 /** Where along a long recess its tag may stand. */
 const ALONG_RECESS = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8] as const;
 
-/** The tag of every cut beside it. A long recess carries its tag somewhere along it. */
-export const panelTags = (notes: readonly Note[], placed: PlacedPanel, taken: readonly Area[]): readonly Shape[] => {
+/** The tag of every cut beside it, off the words that are written. A long recess carries its tag somewhere along it. */
+export const panelTags = (notes: readonly Note[], placed: PlacedPanel, written: readonly Area[]): readonly Shape[] => {
   const tagged = notes.map(({ tag, at, half, kind }) => {
     const [hx, hy] = [half[0] * placed.scale, half[1] * placed.scale];
     if (kind !== 'recess') return { tag, anchors: [placed.move(at)], half: [hx, hy] as const };
@@ -185,7 +190,10 @@ export const panelTags = (notes: readonly Note[], placed: PlacedPanel, taken: re
     );
     return { tag, anchors, half: up ? ([hx, 0] as const) : ([0, hy] as const) };
   });
-  return placeTags(tagged, [...outside(placed), ...noteAreas(notes, placed), ...taken]).map(({ tag, at }) =>
-    text(at, tag, { height: TEXT_MM.note, layer: 'text' }),
+  return placeTags(tagged, [...outside(placed), ...noteAreas(notes, placed)], written).flatMap(
+    ({ tag, at, leader }): readonly Shape[] => [
+      ...(leader === null ? [] : [line('dimension', ...leader)]),
+      text(at, tag, { height: TEXT_MM.note, layer: 'text' }),
+    ],
   );
 };

@@ -1,9 +1,10 @@
-import { formatInches, formatMass, formatMillimetres, type LengthUnits, type Vec2 } from '../../base/index.ts';
+import { formatInches, formatMass, formatMillimetres, groupBy, type LengthUnits, type Vec2 } from '../../base/index.ts';
 import type { Panel } from '../../fitout/index.ts';
 import type { MarkedPart } from '../marks.ts';
 import { SHOP_FRACTION } from '../rounding.ts';
 import { type Block, COLUMN_GAP, continuations, fillColumns } from './blocks.ts';
 import type { Drawing, Shape } from './drawing.ts';
+import { edgeSections } from './edge-sections.ts';
 import { edgeTables } from './edge-tables.ts';
 import {
   dimensionRoom,
@@ -22,6 +23,7 @@ import { recessSections, SECTION_WIDTH, sectionExtent, sectionShapes } from './r
 import { onSheet, placedStroke } from './shapes.ts';
 import { type Area, areaSize, type Cell, reductionFor, type Sheet, sheetFor, sheetShapes } from './sheet.ts';
 import { type TitleFoot, titleFoot } from './title-foot.ts';
+import { writtenAreas } from './written-areas.ts';
 
 /** What the title block says of a part beside what the panel itself holds. */
 export interface PartWords {
@@ -50,9 +52,11 @@ const sizePair = (length: number, width: number, units: LengthUnits): string => 
   return units === 'mm' ? mm : `${inch(length)} × ${inch(width)} in (${mm})`;
 };
 
+/** `L1 L2 W1 band-1`: edges with the same band together. */
 const bandsText = ({ bands }: Panel): string => {
-  const named = (['l1', 'l2', 'w1', 'w2'] as const).flatMap((edge) =>
-    bands[edge] === null ? [] : [`${edge.toUpperCase()} ${bands[edge]}`],
+  const banded = (['l1', 'l2', 'w1', 'w2'] as const).filter((edge) => bands[edge] !== null);
+  const named = [...groupBy(banded, (edge) => bands[edge] ?? '')].map(
+    ([band, edges]) => `${edges.map((edge) => edge.toUpperCase()).join(' ')} ${band}`,
   );
   return named.length === 0 ? 'none' : named.join(', ');
 };
@@ -118,7 +122,7 @@ const blocksOf = (
   });
   const [first, ...rest] = tables.map(tableBlock);
   const cuts = first === undefined ? [] : sections.length > 0 ? [first, ...pictures, ...rest] : [first, ...rest];
-  return { blocks: [...edgeTables(panel, units), ...cuts], tables };
+  return { blocks: [...edgeTables(panel, units), ...edgeSections(panel, units), ...cuts], tables };
 };
 
 interface Placement {
@@ -149,14 +153,16 @@ const partShapes = (
   const placed: PlacedPanel = { panel: part.panel, move: onSheet(scale, at), scale, units };
   const notes = tables.flatMap((each) => each.notes);
   const cuts = noteAreas(notes, placed);
-  const emblem = panelEmblem(placed, part.mark, cuts);
+  const bands = panelBands(placed, cuts);
+  const named = writtenAreas(bands);
+  const emblem = panelEmblem(placed, part.mark, [...cuts, ...named]);
   return [
     ...panelFigure(part.panel).map((stroke) => placedStroke(stroke, scale, at)),
     ...panelMarks(placed),
-    ...panelBands(placed),
+    ...bands,
     ...panelDimensions(placed),
     ...emblem.shapes,
-    ...panelTags(notes, placed, [emblem.area]),
+    ...panelTags(notes, placed, [emblem.area, ...named]),
   ];
 };
 

@@ -73,8 +73,8 @@ export interface TitleBlock {
   readonly caution: string;
 }
 
-const SIGN_MM = 3.5;
-const SIGN_UP = 0.37;
+const SIGN_MM = 2.8;
+const SIGN_UP = 0.33;
 /** The value of a cell over its foot. */
 const VALUE_UP = 0.19;
 const MARK_MM = 34;

@@ -1,8 +1,10 @@
 import type { Vec2 } from '../../base/index.ts';
 import type { Stroke } from '../drawing/drawing.ts';
 import { hatching } from '../drawing/hatch.ts';
+import { offWords } from '../drawing/place-tags.ts';
 import { circle, line, type OnSheet, rectangle, ring, text } from '../drawing/shapes.ts';
 import type { Area } from '../drawing/sheet.ts';
+import { writtenAreas } from '../drawing/written-areas.ts';
 import type { TemplateFigure } from './template-figure.ts';
 
 const HATCH_MM = 6;
@@ -38,6 +40,11 @@ export const templateStrokes = (figure: TemplateFigure, move: OnSheet, small: bo
   const beyond = DATUM_BEYOND / (small ? 1 : scale);
   const at = (x: number, y: number): Vec2 => move([x, y]);
   const datum = (a: Vec2, b: Vec2): Stroke => line('centre', move(a), move(b));
+  const tagOf = ({ tag: name, at: [x, y], diameter }: TemplateFigure['holes'][number]) => {
+    const [[px, py], radius] = [at(x, y), (diameter / 2) * scale];
+    return text([px + radius + 1, py + radius + 1], name, { height: tag, strong: true });
+  };
+  const tagged = writtenAreas(holes.map(tagOf));
   return [
     ...zones.flatMap(({ name, ring: corners }): readonly Stroke[] => {
       const placed = corners.map(move);
@@ -45,10 +52,16 @@ export const templateStrokes = (figure: TemplateFigure, move: OnSheet, small: bo
         placed.reduce((sum, [x]) => sum + x, 0) / Math.max(1, placed.length),
         placed.reduce((sum, [, y]) => sum + y, 0) / Math.max(1, placed.length),
       ];
+      const said = (lines: number) =>
+        text([middle[0], middle[1] + lines * words], `NO HOLE: ${name}`, {
+          height: words,
+          align: 'middle',
+          strong: true,
+        });
       return [
         ...hatching(placed, small ? 1.5 : HATCH_MM),
         ring('outline', placed),
-        text(middle, `NO HOLE: ${name}`, { height: words, align: 'middle', strong: true }),
+        offWords([said(0), said(2), said(-2), said(4), said(-4)], tagged),
       ];
     }),
     ring('outline', foot.map(move)),
@@ -57,7 +70,12 @@ export const templateStrokes = (figure: TemplateFigure, move: OnSheet, small: bo
     datum([Math.min(0, from[0]) - beyond, 0], [Math.max(0, to[0]) + beyond, 0]),
     text(at(from[0], 0), 'hatch sill', { height: words, align: 'left' }),
     text(at(0, to[1]), 'middle of the vehicle', { height: words, align: 'left' }),
-    ...holes.flatMap(({ tag: name, at: [x, y], diameter, plateMm }): readonly Stroke[] => {
+    ...holes.flatMap((hole): readonly Stroke[] => {
+      const {
+        at: [x, y],
+        diameter,
+        plateMm,
+      } = hole;
       const [px, py] = at(x, y);
       const radius = (diameter / 2) * scale;
       const half = plateMm === null ? 0 : plateMm / 2;
@@ -66,7 +84,7 @@ export const templateStrokes = (figure: TemplateFigure, move: OnSheet, small: bo
         line('centre', [px - radius - cross, py], [px + radius + cross, py]),
         line('centre', [px, py - radius - cross], [px, py + radius + cross]),
         ...(plateMm === null ? [] : [rectangle('pocket-b', at(x - half, y - half), at(x + half, y + half))]),
-        text([px + radius + 1, py + radius + 1], name, { height: tag, strong: true }),
+        tagOf(hole),
       ];
     }),
   ];

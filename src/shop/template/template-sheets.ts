@@ -1,13 +1,15 @@
 import { formatMillimetres, type LengthUnits, type Vec2 } from '../../base/index.ts';
 import type { Block } from '../drawing/blocks.ts';
-import { clipped } from '../drawing/clip-strokes.ts';
+import { clipped, movedIn } from '../drawing/clip-strokes.ts';
 import type { Drawing, Shape } from '../drawing/drawing.ts';
 import { scaleText, sizeText, unitsText } from '../drawing/paper-words.ts';
+import { offWords } from '../drawing/place-tags.ts';
 import { line, onSheet, rectangle, TEXT_MM, text } from '../drawing/shapes.ts';
 import { type Area, areaSize, type Cell, reductionFor } from '../drawing/sheet.ts';
 import type { TableColumn } from '../drawing/table.ts';
 import { centred, tableSheets } from '../drawing/table-sheet.ts';
 import { type TitleFoot, titleFoot } from '../drawing/title-foot.ts';
+import { writtenAreas } from '../drawing/written-areas.ts';
 import type { TemplateFigure } from './template-figure.ts';
 import { templateExtent, templateStrokes } from './template-shapes.ts';
 
@@ -113,7 +115,7 @@ const stripShapes = (tile: Tile, words: TemplateWords, page: string): readonly S
 };
 
 /** Where neighbours begin: crosses in the corners and a line along each edge that is glued to one. */
-const joinShapes = (tile: Tile, tiles: readonly Tile[], window: Area): readonly Shape[] => {
+const joinShapes = (tile: Tile, tiles: readonly Tile[], window: Area, written: readonly Area[]): readonly Shape[] => {
   const half = OVERLAP / 2;
   const [left, right] = [window.from[0] + half, window.to[0] - half];
   const [low, high] = [window.from[1] + half, window.to[1] - half];
@@ -132,9 +134,13 @@ const joinShapes = (tile: Tile, tiles: readonly Tile[], window: Area): readonly 
     );
   const edge = (next: Tile | undefined, from: Vec2, to: Vec2, turnRad: number): readonly Shape[] => {
     if (!next) return [];
-    const middle: Vec2 = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
     const words = `${next.name}${next.blank ? ' (blank, not printed)' : ''}`;
-    return [line('behind', from, to), text([middle[0] + 1, middle[1] + 1], words, { height: TEXT_MM.note, turnRad })];
+    const named = (share: number) =>
+      text([from[0] + (to[0] - from[0]) * share + 1, from[1] + (to[1] - from[1]) * share + 1], words, {
+        height: TEXT_MM.note,
+        turnRad,
+      });
+    return [line('behind', from, to), offWords([named(0.5), named(0.4), named(0.6), named(0.3)], written)];
   };
   return [
     ...corners.flatMap(([x, y]) => [line('tick', [x - 3, y], [x + 3, y]), line('tick', [x, y - 3], [x, y + 3])]),
@@ -154,14 +160,15 @@ const tileDrawing = (
 ): Drawing => {
   const window = windowOf(words.units);
   const move = onSheet(1, [window.from[0] - tile.shown.from[0], window.from[1] - tile.shown.from[1]]);
+  const strokes = clipped(templateStrokes(figure, move, false), window).map((stroke) => movedIn(stroke, window));
   return {
     title: `${words.designTitle}: anchor template of ${words.name}, tile ${tile.name}`,
     size: PAGE[words.units],
     scale: 1,
     shapes: [
       rectangle('rule', window.from, window.to),
-      ...clipped(templateStrokes(figure, move, false), window),
-      ...joinShapes(tile, tiles, window),
+      ...strokes,
+      ...joinShapes(tile, tiles, window, writtenAreas(strokes)),
       ...stripShapes(tile, words, page),
     ],
   };
@@ -289,17 +296,23 @@ export const templateSheets = (figure: TemplateFigure, words: TemplateWords): re
       const low = centred(room, [size[0] / reduction, size[1] / reduction]);
       const move = onSheet(1 / reduction, [low[0] - whole.from[0] / reduction, low[1] - whole.from[1] / reduction]);
       const window: Area = { from: move(whole.from), to: move(whole.to) };
+      const strokes = clipped(templateStrokes(figure, move, true), window);
+      const written = writtenAreas(strokes);
       return {
         reduction,
         rows: (each) => titleRows(words, printed.length, each),
         shapes: [
-          ...clipped(templateStrokes(figure, move, true), window),
-          ...tiles.flatMap(({ name, shown, blank }) => [
-            rectangle('rule', move(shown.from), move(shown.to)),
-            text([move(shown.from)[0] + 1, move(shown.from)[1] + 1], blank ? `${name} blank` : name, {
-              height: TEXT_MM.caption,
-            }),
-          ]),
+          ...strokes,
+          ...tiles.flatMap(({ name, shown, blank }) => {
+            const [[left, low], [, high]] = [move(shown.from), move(shown.to)];
+            const named = (y: number) =>
+              text([left + 1, y], blank ? `${name} blank` : name, { height: TEXT_MM.caption });
+            const places = [low + 1, high - 1 - TEXT_MM.caption, (low + high) / 2] as const;
+            return [
+              rectangle('rule', move(shown.from), move(shown.to)),
+              offWords([named(places[0]), named(places[1]), named(places[2])], written),
+            ];
+          }),
         ],
       };
     },

@@ -60,3 +60,42 @@ export const pdfPicture = (pdf: Uint8Array, page: number, dotsPerInch: number): 
     if (!head) throw new Error('not a PGM');
     return { width: Number(head[1]), height: Number(head[2]), grey: bytes.subarray(head[0].length) };
   });
+
+/** One word with the box of its line, in points from the upper left corner of the page. */
+export interface Word {
+  readonly words: string;
+  readonly x0: number;
+  readonly y0: number;
+  readonly x1: number;
+  readonly y1: number;
+}
+
+export interface PageWords {
+  readonly width: number;
+  readonly height: number;
+  readonly words: readonly Word[];
+}
+
+const SIGNS: Readonly<Record<string, string>> = { '&lt;': '<', '&gt;': '>', '&quot;': '"', '&amp;': '&' };
+
+/** Every word of every page with its box, as poppler finds them. */
+export const pdfWords = (pdf: Uint8Array): readonly PageWords[] => {
+  const found = onFile(pdf, (file) =>
+    execFileSync('pdftotext', ['-bbox', file, '-'], { encoding: 'utf8', maxBuffer: 2 ** 28 }),
+  );
+  return [...found.matchAll(/<page width="([\d.]+)" height="([\d.]+)">(.*?)<\/page>/gs)].map(
+    ([, width, height, inside = '']): PageWords => ({
+      width: Number(width),
+      height: Number(height),
+      words: [...inside.matchAll(/<word xMin="(.+?)" yMin="(.+?)" xMax="(.+?)" yMax="(.+?)">(.*?)<\/word>/g)].map(
+        ([, x0, y0, x1, y1, words = '']) => ({
+          words: words.replace(/&(lt|gt|quot|amp);/g, (sign) => SIGNS[sign] ?? sign),
+          x0: Number(x0),
+          y0: Number(y0),
+          x1: Number(x1),
+          y1: Number(y1),
+        }),
+      ),
+    }),
+  );
+};
