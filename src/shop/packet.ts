@@ -189,9 +189,12 @@ const workbookFiles = async (work: PapersInput): Promise<readonly PacketFile[]> 
   ];
 };
 
-/** Hidden lines of more parts than this in one picture take minutes. */
-const MOST_IN_PICTURE = 300;
+/** More parts than this in one picture are black on paper, and their hidden lines take minutes. */
+const MOST_IN_PICTURE = 2000;
 const PICTURES = /^(exploded|assembly)-/;
+/** The order of assembly draws what stands at every step: a picture for each part, with all those before it. */
+const MOST_IN_ORDER = 300;
+const ORDER = 'assembly-order';
 
 /**
  * Each drawing is made once. One that cannot be made is named and leaves its place empty; one of a packet that is held
@@ -200,8 +203,9 @@ const PICTURES = /^(exploded|assembly)-/;
 const guarded = (drawings: Drawings, { fitout, inspection }: PacketInput, guard: Guard): Drawings => {
   const made = new Map<string, readonly Drawing[] | null>();
   const draw = (name: string): readonly Drawing[] | null => {
-    if (PICTURES.test(name) && fitout.panels.length > MOST_IN_PICTURE)
-      throw new RangeError(`it would show more than ${MOST_IN_PICTURE} parts at once`);
+    const most = name === ORDER ? MOST_IN_ORDER : MOST_IN_PICTURE;
+    if (PICTURES.test(name) && fitout.panels.length > most)
+      throw new RangeError(`it would show more than ${most} parts at once`);
     const pages = drawings.draw(name);
     return pages && heldPages(pages, inspection);
   };

@@ -45,6 +45,40 @@ describe('bad input', () => {
     isWhole(packet, 2);
   });
 
+  it('a board of which no sheet is in stock is named, and what is made of others is laid out', async () => {
+    const materials = new Map(
+      [...catalog.materials].map(([id, each]) => [id, id === 'ply-18' ? { ...each, sheets: [] } : each]),
+    );
+    const parts = [panel('wide'), panel('thin', { material: 'ply-6', thickness: 6.4 })];
+    const packet = await packetOf(fitOutOf(parts), { catalog: { ...catalog, materials } });
+    expect(firstPage(packet)).toContain('no sheet of Birch plywood 18 mm is in the stock list');
+    expect(firstPage(packet)).toContain('1 part lies on no sheet: its material is not in the price.');
+    // The other board still has its sheet.
+    expect(packet.layouts.sheets).toBe(1);
+    isWhole(packet, 2);
+  });
+
+  it('without any stock nothing lies on a sheet, and every drawing, list and label still comes', async () => {
+    const materials = new Map([...catalog.materials].map(([id, each]) => [id, { ...each, sheets: [] }]));
+    const packet = await packetOf(twoColumns(), { catalog: { ...catalog, materials } });
+    const text = firstPage(packet);
+    expect(text).toContain('no sheet of Birch plywood 18 mm is in the stock list');
+    expect(text).toContain('no sheet of Birch plywood 6.5 mm is in the stock list');
+    expect(packet.layouts.sheets).toBe(0);
+    isWhole(packet, 6);
+  });
+
+  it('a cabinet of more parts than a person can follow step by step has its pictures and no order', async () => {
+    const parts = Array.from({ length: 301 }, (_, i) => panel(`p${i}`, { length: 300, width: 20 }));
+    const packet = await packetOf(fitOutOf(parts));
+    expect(firstPage(packet)).toContain(
+      'The drawing assembly-order could not be made: it would show more than 300 parts at once',
+    );
+    expect(packet.files.map(({ path }) => path)).toEqual(
+      expect.arrayContaining(['views/exploded-carcass-1.svg', 'views/assembly-carcass-1.svg']),
+    );
+  }, 60_000);
+
   it('a grain-locked part that fits only turned is named', async () => {
     const packet = await packetOf(fitOutOf([panel('tall', { length: 700, width: 1500 })]));
     expect(firstPage(packet)).toContain('it fits only turned, and its grain forbids that');

@@ -1,6 +1,7 @@
 import { dot, ROUNDING_MM, subtract, type Vec2, type Vec3 } from '../../base/index.ts';
 import { type ConvexShape, type HalfSpace, halfSpacesOf } from '../../bodies/index.ts';
 import { type Sight, seenAt } from './projection.ts';
+import { screenGrid } from './screen-grid.ts';
 import type { Segment } from './visible-edges.ts';
 
 /** A convex solid with plane faces in a line drawing, with lines on its faces: each with the way its face looks. */
@@ -32,15 +33,32 @@ const screenOf = (shape: ConvexShape, sight: Sight): Screen => {
 };
 
 /** What a plane leaves of a ring in the plane of (along the edge, towards the eye). */
-const kept = (ring: readonly Vec2[], a: number, b: number, most: number): readonly Vec2[] =>
-  ring.flatMap((point, i): readonly Vec2[] => {
-    const next = ring[(i + 1) % ring.length] ?? point;
-    const [here, there] = [a * point[0] + b * point[1] - most, a * next[0] + b * next[1] - most];
-    const own = here <= 0 ? [point] : [];
-    if (here <= 0 === there <= 0) return own;
-    const t = here / (here - there);
-    return [...own, [point[0] + (next[0] - point[0]) * t, point[1] + (next[1] - point[1]) * t]];
-  });
+const kept = (ring: readonly Vec2[], a: number, b: number, most: number): readonly Vec2[] => {
+  const left: Vec2[] = [];
+  let before = ring.at(-1);
+  let there = before === undefined ? 0 : a * before[0] + b * before[1] - most;
+  for (const point of ring) {
+    const here = a * point[0] + b * point[1] - most;
+    if (before !== undefined && here <= 0 !== there <= 0) {
+      const t = there / (there - here);
+      left.push([before[0] + (point[0] - before[0]) * t, before[1] + (point[1] - before[1]) * t]);
+    }
+    if (here <= 0) left.push(point);
+    [before, there] = [point, here];
+  }
+  return left;
+};
+
+/**
+ * Whether the whole strip from an edge to the eye lies outside one plane of a solid: most solids are told apart so,
+ * without cutting anything.
+ */
+const isBefore = ({ normal, offset }: HalfSpace, from: Vec3, along: Vec3, away: Vec3, reach: number): boolean => {
+  const own = dot(normal, from) - offset + SKIN_MM;
+  const run = dot(normal, along);
+  const rise = -dot(normal, away) * reach;
+  return own + Math.min(0, run) + Math.min(0, rise) > 0;
+};
 
 /**
  * The part of an edge that a solid hides, as shares of its length, or null. A point is hidden where the line from it to
@@ -55,6 +73,7 @@ const hiddenBy = ({ planes }: Screen, from: Vec3, to: Vec3, sight: Sight, reach:
     [1, reach],
     [0, reach],
   ];
+  if (planes.some((plane) => isBefore(plane, from, along, sight.away, reach))) return null;
   for (const { normal, offset } of planes) {
     ring = kept(ring, dot(normal, along), -dot(normal, sight.away), offset - SKIN_MM - dot(normal, from));
     if (ring.length < 3) return null;
@@ -94,6 +113,15 @@ const frontEdges = ({ vertices, faces }: ConvexShape, sight: Sight): readonly (r
   });
 };
 
+const extentOf = (values: readonly number[]): number => {
+  let [low, high] = [0, 0];
+  values.forEach((value, i) => {
+    low = i === 0 ? value : Math.min(low, value);
+    high = i === 0 ? value : Math.max(high, value);
+  });
+  return high - low;
+};
+
 const meets = (a: Segment, { low, high }: Screen): boolean =>
   Math.max(a[0][0], a[1][0]) > low[0] &&
   Math.min(a[0][0], a[1][0]) < high[0] &&
@@ -110,13 +138,15 @@ export interface Look<Item> {
 /** The lines that a person would draw of solids seen from any side: edges in sight, and lines on faces in sight. */
 export const lookAt = <Item>(solids: readonly DrawnSolid<Item>[], sight: Sight): Look<Item> => {
   const screens = solids.map(({ shape }) => screenOf(shape, sight));
+  const near = screenGrid(screens);
   const depths = solids.flatMap(({ shape }) => shape.vertices.map((vertex) => dot(vertex, sight.away)));
-  const reach = depths.length === 0 ? 0 : Math.max(...depths) - Math.min(...depths) + 1;
+  const reach = extentOf(depths) + 1;
   const covers = (own: number, from: Vec3, to: Vec3): readonly Span[] => {
     const flat: Segment = [seenAt(sight, from), seenAt(sight, to)];
     const far = Math.max(...[from, to].map((point) => dot(subtract(point, sight.origin), sight.away)));
-    return screens.flatMap((screen, i): readonly Span[] => {
-      if (i === own || screen.near >= far || !meets(flat, screen)) return [];
+    return near(flat).flatMap((i): readonly Span[] => {
+      const screen = screens[i];
+      if (!screen || i === own || screen.near >= far || !meets(flat, screen)) return [];
       const hidden = hiddenBy(screen, from, to, sight, reach);
       return hidden === null ? [] : [hidden];
     });
@@ -133,10 +163,11 @@ export const lookAt = <Item>(solids: readonly DrawnSolid<Item>[], sight: Sight):
         .map(([low, high]) => ({ item, from: at(low), to: at(high) }));
     });
   });
+  const placeOf = new Map(solids.map(({ item }, i) => [item, i] as const).toReversed());
   return {
     edges,
     sees: (point, item) => {
-      const own = solids.findIndex((solid) => solid.item === item);
+      const own = placeOf.get(item) ?? -1;
       // A point is an edge that is almost without length.
       const beside: Vec3 = [point[0] + sight.right[0], point[1] + sight.right[1], point[2] + sight.right[2]];
       return covers(own, point, beside).every(([low]) => low > SKIN_MM);
