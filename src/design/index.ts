@@ -15,6 +15,7 @@ export type { DeepReadonly, NodeId } from './parts.ts';
 export * from './read.ts';
 export * from './reading-rows.ts';
 export * from './review.ts';
+export { type NoSuchPlace, setValue, typedValue, type ValueSet } from './set-value.ts';
 export * from './structure.ts';
 export * from './survey.ts';
 export * from './vehicle.ts';

@@ -142,6 +142,23 @@ describe('edits', () => {
     );
   });
 
+  it('gear moves into the fitting that is put round it, and from one fitting into the next', () => {
+    const { design } = addGear(withCarcass(), [item]);
+    const at = { level: 0, at: [0, 0, 0], stance: 'upright', turnDeg: 0 } as const;
+    const placed = placeGear(design, id('gear-1'), { opening: id('opening-1'), ...at });
+    const insideOf = (now: Design): NodeId | undefined => {
+      const opening = findOpening(now, id('opening-1'))?.opening;
+      return opening && openingsFrom(opening)[1]?.id;
+    };
+    const drawer = sound(fitOpening(placed, id('opening-1'), 'drawer'));
+    expect(drawer.gear[0]?.place?.opening).toBe(insideOf(drawer));
+    const tray = sound(fitOpening(drawer, id('opening-1'), 'slide-out'));
+    expect(tray.gear[0]?.place?.opening).toBe(insideOf(tray));
+    // Open storage holds its gear itself.
+    const bay = sound(fitOpening(tray, id('opening-1'), 'open-storage'));
+    expect(bay.gear[0]?.place?.opening).toBe('opening-1');
+  });
+
   it('copies get ids of their own all the way down', () => {
     const full = fitOpening(divideOpening(withCarcass(), id('opening-1'), 'rows', 2), id('opening-2'), 'drawer');
     const twice = sound(duplicateCarcass(full, id('carcass-1')).design);

@@ -2,7 +2,7 @@ import type { Draft } from 'mutative';
 import type { Division, Opening, OpeningContent, SizeRule } from '../cabinet.ts';
 import type { Design } from '../design.ts';
 import { type Fitting, type FittingKind, freshFitting } from '../fittings/index.ts';
-import { childOpenings, findOpening, freshIds, openingsFrom } from '../nodes.ts';
+import { childOpenings, findOpening, freshIds, openingsFrom, openingsInside } from '../nodes.ts';
 import type { NodeId } from '../parts.ts';
 import { changed } from './change.ts';
 
@@ -29,6 +29,14 @@ const withoutLostPlaces = (design: Design): Design => {
     ),
   };
 };
+
+/** Gear that stood in one opening, now in another that has taken its place. */
+const gearMovedTo = (design: Design, from: NodeId, to: NodeId): Design => ({
+  ...design,
+  gear: design.gear.map((gear) =>
+    gear.place?.opening === from ? { ...gear, place: { ...gear.place, opening: to } } : gear,
+  ),
+});
 
 export const nameOpening = (design: Design, id: NodeId, name: string): Design =>
   changeOpening(design, id, (opening) => {
@@ -74,17 +82,21 @@ export const divideOpening = (
     opening.content = { kind: 'divided', along, divider, parts } as Draft<OpeningContent>;
   });
   if (!first) return divided;
-  return {
-    ...divided,
-    gear: divided.gear.map((gear) =>
-      gear.place?.opening === id ? { ...gear, place: { ...gear.place, opening: first } } : gear,
-    ),
-  };
+  return gearMovedTo(divided, id, first);
 };
 
-/** Puts a fitting with sensible defaults, or the one given, into an opening. */
-export const fitOpening = (design: Design, id: NodeId, kind: FittingKind): Design =>
-  setContent(design, id, { kind: 'fitted', fitting: freshFitting(kind, freshIds(design)) });
+/**
+ * Puts a fitting with sensible defaults into an opening. Gear that stood there, or in the fitting that was there, comes
+ * to stand in the opening that the new one carries inside itself, where it has one.
+ */
+export const fitOpening = (design: Design, id: NodeId, kind: FittingKind): Design => {
+  const fitting = freshFitting(kind, freshIds(design));
+  const content = findOpening(design, id)?.opening.content;
+  const left = content?.kind === 'fitted' ? openingsInside(content.fitting).map((inside) => inside.id) : [];
+  const to = openingsInside(fitting)[0]?.id ?? id;
+  const rehoused = [id, ...left].reduce((now, from) => gearMovedTo(now, from, to), design);
+  return setContent(rehoused, id, { kind: 'fitted', fitting });
+};
 
 export const changeFitting = (design: Design, id: NodeId, change: (fitting: Draft<Fitting>) => void): Design =>
   withoutLostPlaces(
@@ -153,13 +165,7 @@ export const removePart = (design: Design, id: NodeId, index: number): Design =>
         );
     return setContent(design, id, { ...found.opening.content, parts: kept });
   }
-  const lifted = {
-    ...design,
-    gear: design.gear.map((gear) =>
-      gear.place?.opening === only.id ? { ...gear, place: { ...gear.place, opening: id } } : gear,
-    ),
-  };
-  return setContent(lifted, id, only.content);
+  return setContent(gearMovedTo(design, only.id, id), id, only.content);
 };
 
 const renewed = (opening: Opening, newId: (prefix: string) => NodeId): Opening => {

@@ -3,6 +3,7 @@ import { BadInput, complaintLine } from './bad-input.ts';
 import type { Outcome } from './outcome.ts';
 import type { ArrangeOptions } from './verbs/arrange.ts';
 import type { BoxOptions } from './verbs/box.ts';
+import type { ChangeOptions } from './verbs/change.ts';
 import { check, problemsJson } from './verbs/check.ts';
 import { inspect } from './verbs/inspect.ts';
 import type { LayoutOptions } from './verbs/layout.ts';
@@ -34,11 +35,13 @@ const withJson = (command: Command): Command =>
 const later = {
   box: async () => (await import('./verbs/box.ts')).box,
   arrange: async () => (await import('./verbs/arrange.ts')).arrange,
+  change: async () => (await import('./verbs/change.ts')).change,
   carry: async () => (await import('./verbs/carry.ts')).carry,
   compare: async () => (await import('./verbs/compare.ts')).compare,
   copy: async () => (await import('./verbs/copy.ts')).copy,
   draw: async () => (await import('./verbs/draw.ts')).draw,
   layout: async () => (await import('./verbs/layout.ts')).layout,
+  openings: async () => (await import('./verbs/openings.ts')).openings,
   packet: async () => (await import('./verbs/packet.ts')).packet,
   reply: async () => (await import('./verbs/reply.ts')).reply,
   sheet: async () => (await import('./verbs/sheet.ts')).sheet,
@@ -87,6 +90,29 @@ const withArrange = (
     .action(async (path: string, said: Said & ArrangeOptions) => done(await (await later.arrange())(path, said), said));
 };
 
+/** Verbs that show the openings of the cabinet and change what is in them. */
+const withOpenings = (
+  verb: (name: string, about: string) => Command,
+  done: (outcome: Outcome, said: Said) => void,
+): void => {
+  verb('openings', 'every opening of the cabinet: its id, its inside size, and what is in it').action(
+    async (path: string, said: Said) => done((await later.openings())(path), said),
+  );
+  verb('change', 'fits, divides or clears an opening, or sets values; says which findings come and go')
+    .option('--in <opening>', 'the opening; a path of --set then begins in what it holds')
+    .option('--fit <kind>', 'put a fitting into it: drawer, slide-out, board, …')
+    .option('--divide <parts>', 'divide it: 2columns, 3rows, 2layers')
+    .option('--clear', 'take out what it holds')
+    .option(
+      '--set <path=value>',
+      'a value of the file, as size.width=600mm; may be given again',
+      (one, all: string[]) => [...all, one],
+      [],
+    )
+    .option('--to <file>', 'write the changed design; the same file or another')
+    .action(async (path: string, said: Said & ChangeOptions) => done(await (await later.change())(path, said), said));
+};
+
 /** Verbs about what changed and what was said of it. */
 const withReview = (
   verb: (name: string, about: string) => Command,
@@ -129,6 +155,7 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
     done(check(path), said),
   );
   withSheet(program, done);
+  withOpenings(verb, done);
   verb('survey', 'adjusts the readings; says which is likely misread, or which further one would tell').action(
     async (path: string, said: Said) => done(await survey(path), said),
   );
