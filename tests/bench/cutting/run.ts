@@ -10,6 +10,7 @@ import {
   validateLayout,
 } from '../../../src/shop/layout/index.ts';
 import { cabinetJob } from '../../shop/layout/jobs.ts';
+import { printGenericPacker } from './generic-packer.ts';
 import { binPacking, type Instance, pricedSheets } from './instances.ts';
 
 /**
@@ -91,7 +92,8 @@ const cpuSeconds = (): number => {
   return (user + system) / 1_000_000;
 };
 
-const TURNS_AT_ONCE = 64;
+/** Between two looks at the clock: reading processor time is a call into the system and not cheap. */
+const TURNS_AT_ONCE = 256;
 /** Seconds of a run that must be left for recombining to begin, and those it may take at a time. */
 const LEAST_FOR_RECOMBINING = 0.2;
 const MOST_FOR_RECOMBINING = 1.5;
@@ -105,12 +107,22 @@ const solve = (instance: Instance, { seconds, seed, set }: Options, solver: Line
   // One size: the turns are quick to a good layout, and the proof can wait. Several: its patterns are the good start.
   if (set === 'cabinet') improver.step(TURNS_BEFORE_PROOF);
   if (job.stages === 2 && set !== 'bins') proveTwoStage(improver, solver);
-  while (!improver.done() && cpuSeconds() - start < seconds) {
+  let spent = cpuSeconds() - start;
+  let block = 0;
+  while (!improver.done() && spent + block < seconds) {
+    const before = spent;
     improver.step(TURNS_AT_ONCE);
-    const left = seconds - (cpuSeconds() - start);
-    if (left > LEAST_FOR_RECOMBINING) recombine(improver, solver, Math.min(left, MOST_FOR_RECOMBINING));
+    spent = cpuSeconds() - start;
+    // The last block must end in time too.
+    block = spent - before;
+    const left = seconds - spent;
+    if (left <= LEAST_FOR_RECOMBINING) continue;
+    const began = performance.now();
+    recombine(improver, solver, Math.min(left, MOST_FOR_RECOMBINING));
+    // Mostly it is not yet time to recombine: then processor time need not be read anew.
+    if (performance.now() - began > 1) spent = cpuSeconds() - start;
   }
-  const spent = cpuSeconds() - start;
+  spent = cpuSeconds() - start;
   const layout = improver.best();
   const faults = validateLayout(job, layout);
   if (faults.length > 0) console.error(name, faults.slice(0, 3));
@@ -175,10 +187,10 @@ const main = async (): Promise<void> => {
   const earlier =
     options.after === '' ? [] : (JSON.parse(readFileSync(here(options.after), 'utf8')) as readonly Outcome[]);
   const kept = new Map(earlier.filter(({ proven }) => proven).map((outcome) => [outcome.name, outcome]));
-  const outcomes = sampled(instancesOf(options), options.sample).map(
-    (instance) => kept.get(instance.name) ?? solve(instance, options, solver),
-  );
+  const instances = sampled(instancesOf(options), options.sample);
+  const outcomes = instances.map((instance) => kept.get(instance.name) ?? solve(instance, options, solver));
   print(outcomes);
+  if (options.set === 'bins') printGenericPacker(instances, options.turned);
   if (options.to === '') return;
   mkdirSync(here('results/'), { recursive: true });
   writeFileSync(here(options.to), `${JSON.stringify(outcomes)}\n`);

@@ -11,8 +11,9 @@ export class LateAcceptance {
     this.memory.fill(measure);
   }
 
-  accepts(measured: number, current: number): boolean {
-    return measured <= current || measured <= (this.memory[this.at] as number);
+  /** The measure of the layout so many turns ago. */
+  get threshold(): number {
+    return this.memory[this.at] as number;
   }
 
   remember(current: number): void {

@@ -60,10 +60,21 @@ export const kindFor = (forest: CutForest, piece: Piece, limit: number, random: 
   return best;
 };
 
-/** Puts left-out pieces back in the order in which they stand; what finds no place below the price limit stays out. */
-export const recreate = (forest: CutForest, limit: number, blink: number, random: SearchRandom, place: Place): void => {
+/**
+ * Puts left-out pieces back in the order in which they stand; what finds no place below the price limit stays out. False,
+ * and the forest half done, as soon as more area than `most` must stay out.
+ */
+export const recreate = (
+  forest: CutForest,
+  limit: number,
+  blink: number,
+  random: SearchRandom,
+  place: Place,
+  most: number,
+): boolean => {
   const { leftOut, problem } = forest;
   let kept = 0;
+  let keptArea = 0;
   for (let i = 0; i < leftOut.length; i++) {
     const number = leftOut[i] as number;
     const piece = problem.pieces[number] as Piece;
@@ -78,10 +89,14 @@ export const recreate = (forest: CutForest, limit: number, blink: number, random
         if (place.rest !== root) forest.clear(root);
       }
     }
-    if (place.rest === null) leftOut[kept++] = number;
-    else forest.insert(number, place.rest, place.turned, place.crosscutFirst);
+    if (place.rest === null) {
+      leftOut[kept++] = number;
+      keptArea += piece.area;
+      if (keptArea > most) return false;
+    } else forest.insert(number, place.rest, place.turned, place.crosscutFirst);
   }
   leftOut.length = kept;
   // Areas of many large pieces add up past the whole numbers that a double holds exactly.
   if (kept === 0) forest.leftOutArea = 0;
+  return true;
 };

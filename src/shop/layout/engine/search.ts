@@ -74,7 +74,7 @@ export class Search {
     forest.begin();
     for (const node of forest.places) if (node !== null) forest.clear(rootOf(node));
     sortByKey(forest.leftOut, this.orders[order] as Float64Array);
-    recreate(forest, Number.POSITIVE_INFINITY, 0, this.random, this.place);
+    recreate(forest, Number.POSITIVE_INFINITY, 0, this.random, this.place, Number.POSITIVE_INFINITY);
     this.keepIfBetter();
     return this.best;
   }
@@ -180,9 +180,10 @@ export class Search {
     return this.tidiness === null && this.idle >= this.settings.patience;
   }
 
-  private accepts(measured: number): boolean {
-    if (!this.anneals) return this.late.accepts(measured, this.current);
-    return measured <= this.current + this.annealing.slack(this.random);
+  /** The highest measure at which this turn is kept. */
+  private highestAccepted(): number {
+    if (!this.anneals) return Math.max(this.current, this.late.threshold);
+    return this.current + this.annealing.slack(this.random);
   }
 
   /** One turn; true when it found a better layout. */
@@ -192,10 +193,12 @@ export class Search {
     forest.begin();
     ruin(forest, this.settings, this.random);
     sortByKey(forest.leftOut, this.pickOrder());
-    recreate(forest, this.limit, this.settings.blink, this.random, this.place);
-    const found = forest.leftOutArea <= this.bestLeftOutArea && this.keepIfBetter();
-    const measured = this.measure();
-    if (found || this.accepts(measured)) this.current = measured;
+    // The rests are worth less than the smallest piece: more than this left out is taken back, whatever else comes.
+    const most = this.highestAccepted();
+    const whole = recreate(forest, this.limit, this.settings.blink, this.random, this.place, most + this.smallest);
+    const found = whole && forest.leftOutArea <= this.bestLeftOutArea && this.keepIfBetter();
+    const measured = whole ? this.measure() : Number.POSITIVE_INFINITY;
+    if (found || measured <= most) this.current = measured;
     else forest.undo();
     this.late.remember(this.current);
     this.idle++;

@@ -24,6 +24,11 @@ const HIGH = 2 ** 30;
 const LOW = 2 ** 22;
 const KEY_SEED = 20_221;
 
+const collectPieces = (tree: SolvedPiece, into: number[]): void => {
+  if (tree.kind === 'part') into.push(tree.piece);
+  else if (tree.kind !== 'rest') for (const piece of tree.pieces) collectPieces(piece, into);
+};
+
 /**
  * Good sheets that came by, each set of pieces once. A layout nobody came upon as a whole may stand in them piecemeal:
  * see linear/recombine.ts.
@@ -32,7 +37,12 @@ export class SheetPool {
   private readonly found = new Map<number, PooledSheet>();
   private readonly highs: Float64Array;
   private readonly lows: Float64Array;
-  private readonly groups = new Map<CutNode, number[]>();
+  /** Of the sheets of one look: which they are, and for each the sums of keys and areas of its pieces. */
+  private readonly slots = new Map<CutNode, number>();
+  private readonly roots: CutNode[] = [];
+  private readonly rootHighs: Float64Array;
+  private readonly rootLows: Float64Array;
+  private readonly rootAreas: Float64Array;
   private least = 0;
 
   constructor(pieces: readonly Piece[]) {
@@ -42,6 +52,9 @@ export class SheetPool {
       if (!keys.has(type)) keys.set(type, [Math.floor(random.next() * HIGH), Math.floor(random.next() * LOW)]);
     this.highs = Float64Array.from(pieces, ({ type }) => keys.get(type)?.[0] ?? 0);
     this.lows = Float64Array.from(pieces, ({ type }) => keys.get(type)?.[1] ?? 0);
+    this.rootHighs = new Float64Array(pieces.length);
+    this.rootLows = new Float64Array(pieces.length);
+    this.rootAreas = new Float64Array(pieces.length);
   }
 
   /** `needed`: area for its price that a sheet of a cheaper layout must hold on average. Drops what is too poor. */
@@ -54,36 +67,45 @@ export class SheetPool {
     return [...this.found.values()];
   }
 
-  /** Looks at the sheets as they lie now and keeps the good ones that are new. */
+  /** Looks at the sheets as they lie now and keeps the good ones that are new. Nothing is allocated for the others. */
   look(forest: CutForest): void {
-    const { groups } = this;
-    groups.clear();
-    forest.places.forEach((node, number) => {
-      if (node === null) return;
+    const { roots, rootHighs, rootLows, rootAreas, slots } = this;
+    const { places, problem } = forest;
+    slots.clear();
+    let count = 0;
+    for (let number = 0; number < places.length; number++) {
+      const node = places[number] as CutNode | null;
+      if (node === null) continue;
       const root = rootOf(node);
-      const group = groups.get(root);
-      if (group === undefined) groups.set(root, [number]);
-      else group.push(number);
-    });
-    for (const [root, pieces] of groups) this.keep(forest, root, pieces);
+      let slot = slots.get(root);
+      if (slot === undefined) {
+        slot = count++;
+        slots.set(root, slot);
+        roots[slot] = root;
+        rootHighs[slot] = root.subject;
+        rootLows[slot] = 0;
+        rootAreas[slot] = 0;
+      }
+      rootHighs[slot] = (rootHighs[slot] as number) + (this.highs[number] as number);
+      rootLows[slot] = (rootLows[slot] as number) + (this.lows[number] as number);
+      rootAreas[slot] = (rootAreas[slot] as number) + (problem.pieces[number] as Piece).area;
+    }
+    for (let slot = 0; slot < count; slot++) {
+      const root = roots[slot] as CutNode;
+      const { price } = problem.sheets[root.subject] as SheetKind;
+      const worth = price > 0 ? (rootAreas[slot] as number) / price : Number.POSITIVE_INFINITY;
+      if (worth < this.least) continue;
+      const key = ((rootHighs[slot] as number) % HIGH) * LOW + ((rootLows[slot] as number) % LOW);
+      if (!this.found.has(key)) this.found.set(key, this.sheetOf(root, worth));
+    }
     if (this.found.size > MOST_SHEETS) this.thin();
   }
 
-  private keep(forest: CutForest, root: CutNode, pieces: readonly number[]): void {
-    const { problem } = forest;
-    let high = root.subject;
-    let low = 0;
-    let area = 0;
-    for (const number of pieces) {
-      high += this.highs[number] as number;
-      low += this.lows[number] as number;
-      area += (problem.pieces[number] as Piece).area;
-    }
-    const { price } = problem.sheets[root.subject] as SheetKind;
-    const worth = price > 0 ? area / price : Number.POSITIVE_INFINITY;
-    if (worth < this.least) return;
-    const key = (high % HIGH) * LOW + (low % LOW);
-    if (!this.found.has(key)) this.found.set(key, { kind: root.subject, tree: readTree(root), pieces, yield: worth });
+  private sheetOf(root: CutNode, worth: number): PooledSheet {
+    const tree = readTree(root);
+    const pieces: number[] = [];
+    collectPieces(tree, pieces);
+    return { kind: root.subject, tree, pieces, yield: worth };
   }
 
   private thin(): void {

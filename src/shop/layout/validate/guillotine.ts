@@ -1,4 +1,4 @@
-import type { PlacedPart, Rectangle } from '../layout.ts';
+import type { Rectangle } from '../layout.ts';
 import { NEAR, rightOf, topOf } from './fault.ts';
 
 type Direction = 'rip' | 'crosscut';
@@ -10,9 +10,9 @@ const highOf = (part: Rectangle, by: Direction): number => (by === 'rip' ? topOf
  * Splits parts by every full cut of one direction: two groups part company where a blade of width `kerf` passes between
  * them. Looks at the rectangles only, not at any cut tree.
  */
-const separate = (parts: readonly PlacedPart[], by: Direction, kerf: number): readonly (readonly PlacedPart[])[] => {
+const separate = (parts: readonly Rectangle[], by: Direction, kerf: number): readonly (readonly Rectangle[])[] => {
   const sorted = [...parts].sort((a, b) => lowOf(a, by) - lowOf(b, by));
-  const groups: PlacedPart[][] = [];
+  const groups: Rectangle[][] = [];
   let reach = Number.NEGATIVE_INFINITY;
   for (const part of sorted) {
     const group = groups.at(-1);
@@ -28,7 +28,7 @@ const separate = (parts: readonly PlacedPart[], by: Direction, kerf: number): re
  * only trims a part alone in its piece is not counted. Infinity where no sequence of full cuts does it. Cutting along
  * every line that is free never makes a later round longer, so the greedy count is the least.
  */
-const roundsFrom = (parts: readonly PlacedPart[], by: Direction, kerf: number, stuck: boolean): number => {
+const roundsFrom = (parts: readonly Rectangle[], by: Direction, kerf: number, stuck: boolean): number => {
   if (parts.length <= 1) return 0;
   const groups = separate(parts, by, kerf);
   if (groups.length === 1 && stuck) return Number.POSITIVE_INFINITY;
@@ -37,5 +37,5 @@ const roundsFrom = (parts: readonly PlacedPart[], by: Direction, kerf: number, s
 };
 
 /** Fewest rounds over both directions of the first cut. One part alone needs none. */
-export const roundsNeeded = (parts: readonly PlacedPart[], kerf: number): number =>
+export const roundsNeeded = (parts: readonly Rectangle[], kerf: number): number =>
   Math.min(roundsFrom(parts, 'rip', kerf, false), roundsFrom(parts, 'crosscut', kerf, false));
