@@ -20,7 +20,8 @@ import { binPacking, type Instance, pricedSheets } from './instances.ts';
  *                            --after results/FILE.json --to results/FILE.json
  *
  * Time is processor time of this one thread (user and system), so that other work on the machine does not count.
- * `--after` runs only those instances that an earlier run did not prove, and adds the proven ones to the total.
+ * `--after` runs only those instances that an earlier run did not prove, and adds the proven ones to the total;
+ * with `--rerun above` only those above the best known value.
  */
 interface Options {
   readonly set: string;
@@ -31,6 +32,7 @@ interface Options {
   readonly first: LayoutJob['firstCut'];
   readonly sample: number;
   readonly after: string;
+  readonly rerun: string;
   readonly to: string;
 }
 
@@ -63,6 +65,7 @@ const readOptions = (words: readonly string[]): Options => {
     first: first === 'rip' || first === 'crosscut' ? first : undefined,
     sample: Number(given.get('sample') ?? '0'),
     after: given.get('after') ?? '',
+    rerun: given.get('rerun') ?? 'unproven',
     to: given.get('to') ?? '',
   };
 };
@@ -186,7 +189,9 @@ const main = async (): Promise<void> => {
   const solver = highsSolver(await loadHighs());
   const earlier =
     options.after === '' ? [] : (JSON.parse(readFileSync(here(options.after), 'utf8')) as readonly Outcome[]);
-  const kept = new Map(earlier.filter(({ proven }) => proven).map((outcome) => [outcome.name, outcome]));
+  const settled = ({ proven, value, known }: Outcome): boolean =>
+    proven || (options.rerun === 'above' && known > 0 && value <= known);
+  const kept = new Map(earlier.filter(settled).map((outcome) => [outcome.name, outcome]));
   const instances = sampled(instancesOf(options), options.sample);
   const outcomes = instances.map((instance) => kept.get(instance.name) ?? solve(instance, options, solver));
   print(outcomes);
