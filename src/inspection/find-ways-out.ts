@@ -1,3 +1,4 @@
+import { ROUNDING_MM } from '../base/index.ts';
 import type { Design } from '../design/index.ts';
 import type { Finding, Inspection, WayOut } from './finding.ts';
 import { findingKey, openStops } from './inspect.ts';
@@ -15,7 +16,7 @@ const MOST_WAYS = 3;
 const MOST_TRIES = 60;
 const MOST_CAUTION_TRIES = 40;
 /** Copies tried to make an edit that works smaller. */
-const MOST_HALVINGS = 5;
+const MOST_HALVINGS = 8;
 
 /** What moves, is reached and is carried asks for a way out as a caution too: nobody builds a drawer that nearly opens. */
 const OF_MOTION: ReadonlySet<string> = new Set<RuleId>([
@@ -40,44 +41,69 @@ const stopKeys = (inspection: Inspection): ReadonlySet<string> =>
 const byLeastChange = (a: Candidate, b: Candidate): number =>
   WAY_KINDS.indexOf(a.kind) - WAY_KINDS.indexOf(b.kind) || a.change - b.change;
 
+/** Keys of the stops, and of all findings, of the design as it is. */
+interface Before {
+  readonly stops: ReadonlySet<string>;
+  readonly all: ReadonlySet<string>;
+}
+
 interface Tried {
   readonly way: WayOut;
   /** True when nothing is left to say about the same parts, not even a caution. */
   readonly whole: boolean;
 }
 
-/** The value that the same check has after the edit; the limit where nothing is measured there any more. */
-const valueAfter = (finding: Finding, after: Inspection): number => {
+/**
+ * The value that the same check has after the edit: of a mover that ran into something how far it goes now; the limit
+ * where nothing is measured there any more.
+ */
+const valueAfter = (finding: Finding, after: Inspection): Pick<WayOut, 'valueAfter' | 'keepsLimit'> => {
+  const { rule, parts, unit, facts } = finding;
   const key = keyOf(finding);
-  const same = (own: { readonly rule: string; readonly parts: readonly string[] }): boolean =>
-    findingKey(own.rule, own.parts) === key;
-  return after.findings.find(same)?.value ?? after.measured.find(same)?.value ?? finding.limit;
+  const same = (own: Pick<Finding, 'rule' | 'parts'>): boolean => findingKey(own.rule, own.parts) === key;
+  const left = after.findings.find(same);
+  // A mover that is free of what it met is measured for itself, against whatever it comes nearest to.
+  const free = after.measured.find((own) => own.rule === rule && own.parts.join() === parts[0]);
+  if (facts.what === 'meets' && left?.facts.what !== 'meets' && free?.travel !== undefined)
+    return { valueAfter: free.travel, keepsLimit: false };
+  const now = left ?? after.measured.find(same) ?? (facts.what === 'close' ? free : undefined);
+  return now?.unit === unit
+    ? { valueAfter: now.value, keepsLimit: false }
+    : { valueAfter: finding.limit, keepsLimit: true };
 };
 
 /** The edit tried on a copy: null unless the finding is cleared by a severity at least and no stop is new. */
 const tryOut = (
   finding: Finding,
   candidate: Candidate,
-  before: ReadonlySet<string>,
+  { stops: before, all: known }: Before,
   tryDesign: TryDesign,
 ): Tried | null => {
   const after = tryDesign(candidate.design, finding.rule === 'carry-in');
   const stops = stopKeys(after);
   const key = keyOf(finding);
   const left = after.findings.find((own) => keyOf(own) === key)?.severity ?? null;
-  const isCleared = left === null || left === 'note' || (left === 'caution' && finding.severity === 'stop');
+  // What is free of one panel and in the way of the next one is not cleared: the same check of the same part, come anew.
+  const other = after.findings.some(
+    (own) =>
+      own.rule === finding.rule &&
+      own.parts[0] === finding.parts[0] &&
+      own.severity !== 'note' &&
+      !known.has(keyOf(own)),
+  );
+  const isCleared = finding.severity === 'stop' ? left !== 'stop' : (left === null || left === 'note') && !other;
   if (!isCleared || [...stops].some((stop) => !before.has(stop))) return null;
   const { kind, facts, design } = candidate;
   return {
-    way: { kind, facts, design, valueAfter: valueAfter(finding, after) },
-    whole: !after.findings.some((own) => keyOf(own) === key),
+    way: { kind, facts, design, ...valueAfter(finding, after) },
+    whole: !other && !after.findings.some((own) => keyOf(own) === key),
   };
 };
 
 const waysFor = (
   finding: Finding,
   design: Design,
-  before: ReadonlySet<string>,
+  before: Before,
   spend: () => boolean,
   tryDesign: TryDesign,
 ): readonly WayOut[] => {
@@ -88,15 +114,18 @@ const waysFor = (
   const attempt = (candidate: Candidate): Tried | null => tryOut(finding, candidate, before, tryDesign);
   // Halving between what did not do and what did, on the steps of the edit.
   const smallest = (candidate: Candidate, tried: Tried): Tried => {
-    if (!candidate.sized) return tried;
+    // What leaves a caution at least keeps the limit by its own amount: a smaller one would not.
+    if (!candidate.sized || !tried.whole) return tried;
     const { amount, step, of } = candidate.sized;
-    let [low, high, best] = [failed.get(candidate.group ?? '') ?? 0, amount, tried];
-    for (let i = 0; i < MOST_HALVINGS && high - low > step; i++) {
-      const middle = Math.round((low + high) / 2 / step) * step;
+    const fell = failed.get(candidate.group ?? '') ?? 0;
+    let [low, high, best] = [fell < amount ? fell : 0, amount, tried];
+    for (let i = 0; i < MOST_HALVINGS && high - low > step + ROUNDING_MM; i++) {
+      // Most amounts are what lacks and no more, so a step less is asked first.
+      const middle = i === 0 ? high - step : Math.round((low + high) / 2 / step) * step;
       const smaller = middle > low && middle < high ? of(middle) : null;
       if (!smaller || !spend()) break;
       const again = attempt(smaller);
-      if (again && (again.whole || !best.whole)) [high, best] = [middle, again];
+      if (again?.whole) [high, best] = [middle, again];
       else low = middle;
     }
     return best;
@@ -127,7 +156,7 @@ export const findWaysOut = (
   tryDesign: TryDesign,
   of: 'stops' | 'stops and motion' = 'stops and motion',
 ): Inspection => {
-  const before = stopKeys(inspection);
+  const before: Before = { stops: stopKeys(inspection), all: new Set(inspection.findings.map(keyOf)) };
   const within = (most: number): (() => boolean) => {
     let tries = 0;
     return () => tries++ < most;

@@ -43,6 +43,8 @@ export interface WayOut {
   readonly facts: FindingFacts;
   readonly design: Design;
   readonly valueAfter: number;
+  /** True where nothing is measured any more, so that all that is known is that it keeps its limit. */
+  readonly keepsLimit: boolean;
 }
 
 /** Every check passed or not, with its margin, so that the tape along the foot can show the worst of each. */
@@ -61,6 +63,8 @@ export interface Measured {
   readonly source: string;
   readonly status: string;
   readonly at: readonly [Vec3, Vec3] | null;
+  /** Of a mover that reaches the whole of it: its travel, in mm or degrees. */
+  readonly travel?: number;
 }
 
 export interface LoadingCaseResult {

@@ -89,6 +89,7 @@ const WAYS: { readonly [Kind in WayKind]: SayWay } = {
   'other-hinge': (facts, speech) => `hang ${speech.name(text(facts, 'opening'))} on the ${text(facts, 'side')}`,
   'lower-stop': (facts, speech) => `let ${speech.name(text(facts, 'opening'))} turn to ${text(facts, 'deg')}° only`,
   'raise-row': (facts, speech) => `raise ${speech.name(text(facts, 'opening'))} by ${by(facts, speech)}`,
+  'lower-row': (facts, speech) => `lower ${speech.name(text(facts, 'opening'))} by ${by(facts, speech)}`,
   'share-part': (facts, speech) => `give ${speech.name(text(facts, 'opening'))} what the others leave`,
   'move-carcass': (facts, speech) => `move ${text(facts, 'carcass')} ${by(facts, speech)} ${towards(facts)}`,
   'grow-opening': (facts, speech) => `make ${speech.name(text(facts, 'opening'))} ${by(facts, speech)} larger`,
@@ -112,7 +113,10 @@ export const sayWayMargin = (finding: Finding, way: WayOut, units: LengthUnits):
   )
     return '';
   const amount = (of: number): string => sayAmount(of, unit, units);
-  return `now ${amount(value)}, then ${amount(way.valueAfter)}; limit ${amount(limit)}`;
+  if (finding.rule === 'mover-travel' && finding.facts.what === 'meets')
+    return `now ${amount(value)} of ${amount(limit)}, then the whole ${amount(way.valueAfter)}`;
+  const bound = !way.keepsLimit ? '' : value < limit ? 'at least ' : 'at most ';
+  return `now ${amount(value)}, then ${bound}${amount(way.valueAfter)}; limit ${amount(limit)}`;
 };
 
 /** An edit that clears a finding, as what a person would do: `Move left carcass 3/8 in forward`. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { changeCarcass, changeSurveyItem, type Design, type NodeId } from '../../src/design/index.ts';
 import { createFitOutSolver } from '../../src/fitout/index.ts';
 import { type Finding, findWaysOut, inspect, openStops, type WayOut } from '../../src/inspection/index.ts';
-import { sayWayMargin, sayWayOut } from '../../src/says/index.ts';
+import { sayAmount, sayWayMargin, sayWayOut } from '../../src/says/index.ts';
 import { demoDesign, wholeFlow } from '../golden/flow.ts';
 import { catalog, rules, spaceOf, vehicleWith } from './fixture.ts';
 import { oneCarcass } from './solved.ts';
@@ -61,10 +61,12 @@ describe('ways out of what moves, is reached and is carried', { timeout: 240_000
     const [mm, step] = [Number(up.facts.mm), 25.4 / 16];
     const left = (by: number): string =>
       flow.inspection(moved(design, up, by)).findings.find((own) => same(own, stop))?.severity ?? 'none';
-    expect(left(mm)).not.toBe('stop');
-    // A step less, and it still runs into it.
-    expect(left(mm - step)).toBe('stop');
-    expect(sayWayMargin(stop, up, 'mm')).toMatch(/^now \d.* mm, then .* mm; limit .* mm$/);
+    expect(left(mm)).toBe('none');
+    // A step less, and there is still something to say.
+    expect(left(mm - step)).not.toBe('none');
+    expect(sayWayMargin(stop, up, 'mm')).toBe(
+      `now ${sayAmount(stop.value, 'mm', 'mm')} of ${sayAmount(stop.limit, 'mm', 'mm')}, then the whole ${sayAmount(stop.limit, 'mm', 'mm')}`,
+    );
   });
 
   it('holds a hatch at the degree that clears a low roof', () => {

@@ -45,7 +45,7 @@ describe('cases and ways out', () => {
   });
 
   const way = (kind: string, facts: WayOut['facts']): string =>
-    sayWayOut({ kind, facts, design: emptyDesign('x', 'in'), valueAfter: 0 }, 'in', (id) =>
+    sayWayOut({ kind, facts, design: emptyDesign('x', 'in'), valueAfter: 0, keepsLimit: false }, 'in', (id) =>
       id === 'opening-1' ? 'row 4' : id,
     );
   test('what a person would do', () => {

@@ -1,9 +1,10 @@
-import { boxesMeet, boxUnion, ROUNDING_MM, scale, shift, turned, type Vec3 } from '../../base/index.ts';
+import { type Box, boxesMeet, boxUnion, ROUNDING_MM, scale, shift, turned, type Vec3 } from '../../base/index.ts';
 import { certifiedTravel, gapWithin, type Motion, shapeAt, shapeBox, travelIsClear } from '../../bodies/index.ts';
 import { createStands, type Placed } from '../access/take-out.ts';
 import { accessOf } from '../access/work-out-order.ts';
 import type { Finding } from '../finding.ts';
 import type { Job } from '../job.ts';
+import { pastFacts } from '../travel/past-it.ts';
 import { found, limitAt, NO_OVERLAP, NOTHING, outFacts, type Verdict } from '../verdict.ts';
 
 /** The room axis that looks out of the open face, in the carcass of the opening. */
@@ -18,6 +19,15 @@ const reachesBefore = (motion: Motion, own: readonly Placed[], met: Placed): num
     0,
     { limit: ROUNDING_MM },
   ).reaches;
+
+/** The box around all of the carcass that a part belongs to: past one panel of it, the next one is in the way. */
+const wholeOf = (placed: readonly Placed[], { solid }: Placed): Box => {
+  const [own] = solid.part.split('/');
+  return placed
+    .filter(({ solid: { part } }) => part.split('/')[0] === own)
+    .map(({ box }) => box)
+    .reduce(boxUnion);
+};
 
 /**
  * A device behind a faceplate is drawn out through the face for service, by its own depth, past everything that does
@@ -68,10 +78,12 @@ export const deviceOut = (job: Job): Verdict => {
         limit: limitAt(NO_OVERLAP, depth, 'mm'),
         margin: 'reach',
         facts: {
+          opening: device.opening ?? '',
           device: own[0]?.solid.name ?? device.origin,
           body: met.solid.name,
           shortMm: depth - reachesBefore(motion, own, met),
           ...outFacts(out),
+          ...pastFacts(motion, box, wholeOf(placed, met)),
         },
       }),
     );

@@ -17,6 +17,7 @@ import { accessOf } from '../access/work-out-order.ts';
 import type { Finding } from '../finding.ts';
 import type { Job } from '../job.ts';
 import { unsoundMotion } from '../travel/movers.ts';
+import { pastFacts } from '../travel/past-it.ts';
 import { found, NOTHING, outFacts, ruleLimit, type Verdict } from '../verdict.ts';
 
 const GRIPPED: ReadonlySet<string> = new Set(['latch', 'pull']);
@@ -118,6 +119,7 @@ export const handRoom = (job: Job): Verdict => {
           wideMm: width.value,
           shortMm: Math.max(0, depth.value - nearest.off),
           ...outFacts(out),
+          ...pastFacts({ kind: 'slide', along: out, fromMm: 0, toMm: depth.value }, box, nearest.by.box),
         },
       }),
     );

@@ -10,7 +10,15 @@ import {
   subtract,
   unit,
 } from '../../base/index.ts';
-import { certifiedTravel, gapWithin, type Motion, shapeBox, type TravelPlace, travelBox } from '../../bodies/index.ts';
+import {
+  certifiedTravel,
+  gapWithin,
+  type Motion,
+  shapeBox,
+  type TravelPlace,
+  type TravelResult,
+  travelBox,
+} from '../../bodies/index.ts';
 import type { Finding, Measured } from '../finding.ts';
 import type { Job } from '../job.ts';
 import type { StandingBody } from '../standing.ts';
@@ -23,6 +31,7 @@ import {
   type Unsound,
   unsoundMotion,
 } from '../travel/movers.ts';
+import { pastFacts } from '../travel/past-it.ts';
 import {
   found,
   type Limit,
@@ -106,13 +115,6 @@ interface Outcome {
   readonly measured: readonly Measured[];
 }
 
-/** How much higher the body would have to stand to pass over what it meets; 0 where that stands as high as it does. */
-const riseOver = (moving: StandingBody | undefined, met: InTheWay): number => {
-  if (!moving) return 0;
-  const top = shapeBox(met.shape).max[2];
-  return top < moving.box.max[2] ? Math.max(0, top - moving.box.min[2]) : 0;
-};
-
 /**
  * Half width at 95 % of how far it comes before it meets something, in mm or degrees: a slide as the gap, a turn as
  * the gap over the arm at which it meets. Met aslant, it is known less well than this.
@@ -123,7 +125,12 @@ const reachDoubt = (motion: Motion, { to }: TravelPlace, { doubt }: InTheWay): n
   return arm > ROUNDING_MM ? degrees(doubt / arm) : 0;
 };
 
-const blockedFinding = ({ mover, motion, moving }: Travelling, contact: TravelPlace, met: InTheWay): Finding => {
+const blockedFinding = (
+  { mover, motion, moving }: Travelling,
+  contact: TravelPlace,
+  met: InTheWay,
+  gap: Limit,
+): Finding => {
   const reaches = amountText(motion, contact.at);
   const whole = amountText(motion, motion.kind === 'slide' ? motion.toMm : motion.toRad);
   return found('mover-travel', {
@@ -140,7 +147,9 @@ const blockedFinding = ({ mover, motion, moving }: Travelling, contact: TravelPl
       body: moving[contact.shape]?.body.name ?? mover.name,
       obstacle: met.name,
       ...(motion.kind === 'slide' ? outFacts(motion.along) : {}),
-      risesMm: riseOver(moving[contact.shape], met),
+      ...pastFacts(motion, moving[contact.shape]?.box, shapeBox(met.shape)),
+      gapMm: gap.value,
+      doubtMm: met.doubt,
     },
   });
 };
@@ -192,18 +201,20 @@ const judge = (job: Job, travelling: Travelling, inTheWay: readonly InTheWay[], 
   const { mover, motion, moving } = travelling;
   const watched = Math.max(job.rules.value(WATCHED), limit.value);
   const shapes = moving.map(({ body }) => body.shape);
-  const whole = certifiedTravel(
-    motion,
-    shapes,
-    inTheWay.map(({ shape }) => shape),
-    0,
-    { limit: watched },
-  );
+  const past = (obstacles: readonly InTheWay[]): TravelResult =>
+    certifiedTravel(
+      motion,
+      shapes,
+      obstacles.map(({ shape }) => shape),
+      0,
+      { limit: watched },
+    );
+  const whole = past(inTheWay);
   const contact = whole.contact;
   const met = contact ? inTheWay[contact.obstacle] : undefined;
   if (contact && met)
     return {
-      findings: [blockedFinding(travelling, contact, met)],
+      findings: [blockedFinding(travelling, contact, met, limit)],
       measured: [
         measured('mover-travel', {
           margin: 'travel',
@@ -220,16 +231,15 @@ const judge = (job: Job, travelling: Travelling, inTheWay: readonly InTheWay[], 
   const rest = inTheWay.filter(
     ({ shape }) => !moving.some(({ body }) => gapWithin(body.shape, shape, limit.value) !== null),
   );
-  const free = certifiedTravel(
-    motion,
-    shapes,
-    rest.map(({ shape }) => shape),
-    0,
-    { limit: watched },
-  );
+  const free = past(rest);
+  // The play between parts of the cabinet must not hide what is known less well: the vehicle is asked by itself.
+  const doubted = rest.filter(({ doubt }) => doubt > 0);
+  const asked = doubted.length > 0 && free.leastGap < limit.value + Math.max(...doubted.map(({ doubt }) => doubt));
+  const vehicle = asked && free.nearest && rest[free.nearest.obstacle]?.doubt === 0 ? past(doubted) : null;
   const near = [
     ...(whole.nearest ? [{ nearest: whole.nearest, met: inTheWay[whole.nearest.obstacle] }] : []),
     ...(free.nearest ? [{ nearest: free.nearest, met: rest[free.nearest.obstacle] }] : []),
+    ...(vehicle?.nearest ? [{ nearest: vehicle.nearest, met: doubted[vehicle.nearest.obstacle] }] : []),
   ];
   const tight = near.find(
     (each) =>
@@ -240,15 +250,18 @@ const judge = (job: Job, travelling: Travelling, inTheWay: readonly InTheWay[], 
   return {
     findings: tight?.met ? [closeFinding(travelling, tight.nearest, tight.met, limit)] : [],
     measured: [
-      measured('mover-travel', {
-        margin: 'travel',
-        parts: [mover.origin],
-        value: free.nearest ? free.leastGap : watched,
-        limit,
-        uncertainty: (free.nearest && rest[free.nearest.obstacle]?.doubt) ?? 0,
-        sense: 'at least',
-        at: free.nearest ? segmentOf(free.nearest) : null,
-      }),
+      {
+        ...measured('mover-travel', {
+          margin: 'travel',
+          parts: [mover.origin],
+          value: free.nearest ? free.leastGap : watched,
+          limit,
+          uncertainty: (free.nearest && rest[free.nearest.obstacle]?.doubt) ?? 0,
+          sense: 'at least',
+          at: free.nearest ? segmentOf(free.nearest) : null,
+        }),
+        travel: amountText(motion, motion.kind === 'slide' ? motion.toMm : motion.toRad).value,
+      },
     ],
   };
 };

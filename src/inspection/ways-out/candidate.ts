@@ -16,6 +16,7 @@ export const WAY_KINDS = [
   'other-hinge',
   'lower-stop',
   'raise-row',
+  'lower-row',
   'move-carcass',
   'grow-opening',
   'shrink-carcass',

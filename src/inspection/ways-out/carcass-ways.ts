@@ -66,17 +66,18 @@ export const carcassAround = (design: Design, part: string | undefined): Carcass
   );
 };
 
-/** A carcass moved along an axis by no more than clears the finding. */
+/** A carcass moved along an axis by no more than clears the finding; `rank` where it stands among others of its kind. */
 export const movedAlong = (
   design: Design,
   carcass: Carcass | undefined,
   axis: VehicleAxis,
   mm: number,
+  rank?: number,
 ): readonly Candidate[] => {
   if (!carcass || !(Math.abs(mm) > 0)) return [];
   const sign = Math.sign(mm);
   return sizedCandidate(roundedUp(Math.abs(mm), design.units), markOff(design.units), (amount) =>
-    moved(design, carcass, { axis, mm: sign * amount, group: `${axis} ${sign}`, rank: amount }),
+    moved(design, carcass, { axis, mm: sign * amount, group: `${axis} ${sign}`, rank: rank ?? amount }),
   );
 };
 
@@ -100,7 +101,13 @@ const isThere = (candidate: Candidate | null): candidate is Candidate => candida
 const ofFirst = (finding: Finding, design: Design, shifts: readonly Shift[]): readonly Candidate[] => {
   const carcass = carcassOf(design, finding.parts[0]);
   if (!carcass) return [];
-  return shifts.flatMap((shift) => [moved(design, carcass, shift), shrunk(design, carcass, shift)].filter(isThere));
+  return shifts.flatMap((shift) =>
+    [moved, shrunk].flatMap((by) =>
+      sizedCandidate(Math.abs(shift.mm), markOff(design.units), (amount) =>
+        by(design, carcass, { ...shift, mm: Math.sign(shift.mm) * amount }),
+      ),
+    ),
+  );
 };
 
 /** The carcass that a gap finding is about, moved off the vehicle or made smaller on that side. */

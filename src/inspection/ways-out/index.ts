@@ -11,7 +11,7 @@ import {
   moverCarcassWays,
   otherHingeWays,
   pairWays,
-  raiseWays,
+  rowWays,
   shorterSlideWays,
 } from './travel-ways.ts';
 
@@ -42,7 +42,7 @@ export const WAYS: { readonly [Id in RuleId]: WayFinder } = {
   'hatch-closed': offTheVehicle,
   'closure-swing': offTheVehicle,
   'low-roof': lowRoofWays,
-  'mover-travel': anyOf(shorterSlideWays, otherHingeWays, raiseWays, moverCarcassWays),
+  'mover-travel': anyOf(shorterSlideWays, otherHingeWays, rowWays, moverCarcassWays),
   'mover-pairs': pairWays,
   'working-triple': pairWays,
   'hand-room': beforeItWays,

@@ -10,7 +10,7 @@ import {
 import type { Finding } from '../finding.ts';
 import { type Candidate, markOff, roundedUp, sizedCandidate, type WayFinder } from './candidate.ts';
 import { carcassAround, movedAlong, shrunkBy } from './carcass-ways.ts';
-import { shiftsOff, VEHICLE_AXES, type VehicleAxis } from './escape.ts';
+import { type Shift, shiftsOff, VEHICLE_AXES, type VehicleAxis } from './escape.ts';
 import { gearAsideWays } from './gear-ways.ts';
 
 /** Slides come in steps of this (mm); a length that the chosen slide does not come in makes a stop of its own and falls out. */
@@ -170,27 +170,60 @@ const outOf = ({ facts }: Finding): { readonly axis: VehicleAxis; readonly sign:
   return null;
 };
 
-/** The carcass of a mover moved: back by what it falls short, up over what it runs into, or off what it passes. */
+/** Room wanted past what a mover met: with the gap and all that is not known of it, with the gap, or just past it. */
+const roomsPast = ({ facts }: Finding): readonly number[] => {
+  const [gap, doubt] = [Number(facts.gapMm ?? 0), Number(facts.doubtMm ?? 0)];
+  return [...new Set([gap + doubt, gap, 0])];
+};
+
+/** Shifts off what a mover met, over it, under it or to a side of it, those with room to spare first. */
+const shiftsPast = (finding: Finding): readonly Shift[] =>
+  VEHICLE_AXES.flatMap((axis) =>
+    (['plus', 'minus'] as const).flatMap((way): readonly Shift[] => {
+      const past = Number(finding.facts[`past-${axis}-${way}`] ?? 0);
+      if (!(past > 0)) return [];
+      const lengths = roomsPast(finding).map((room) => past + room);
+      const sign = way === 'plus' ? 1 : -1;
+      return lengths.map((mm) => ({ axis, mm: sign * mm, group: `${axis} ${sign}`, rank: Math.max(...lengths) }));
+    }),
+  );
+
+/** Shifts of a mover off what it passes too near or past what it runs into. */
+const moverShifts = (finding: Finding, design: Design): readonly Shift[] =>
+  finding.facts.what === 'close' ? shiftsOff(finding, design.units) : shiftsPast(finding);
+
+/** The carcass of a mover moved: back by what it falls short, past what it runs into, or off what it passes. */
 export const moverCarcassWays: WayFinder = (finding, design) => {
   const carcass = carcassAround(design, finding.parts[0]);
-  if (finding.facts.what === 'close')
-    return shiftsOff(finding, design.units).flatMap(({ axis, mm }) => movedAlong(design, carcass, axis, mm));
-  const out = finding.unit === 'mm' ? outOf(finding) : null;
+  const out = finding.unit === 'mm' && finding.facts.what === 'meets' ? outOf(finding) : null;
+  const short = finding.limit - finding.value;
   return [
-    ...movedAlong(design, carcass, 'z', Number(finding.facts.risesMm ?? 0)),
-    ...(out ? movedAlong(design, carcass, out.axis, -out.sign * (finding.limit - finding.value)) : []),
+    ...moverShifts(finding, design).flatMap(({ axis, mm, rank }) => movedAlong(design, carcass, axis, mm, rank)),
+    ...(out
+      ? roomsPast(finding).flatMap((room) =>
+          movedAlong(design, carcass, out.axis, -out.sign * (short + room), short + Math.max(...roomsPast(finding))),
+        )
+      : []),
   ];
 };
 
 /** What stands before a hand or a device: gear put aside, the leaf hung the other way, either carcass moved apart. */
 export const beforeItWays: WayFinder = (finding, design) => {
   const [part, met] = finding.parts;
-  const [own, other] = [carcassAround(design, part), carcassAround(design, met)];
+  // A device is named by itself; its plate stands in an opening.
+  const plate = finding.facts.opening;
+  const [own, other] = [carcassAround(design, typeof plate === 'string' ? plate : part), carcassAround(design, met)];
   const out = outOf(finding);
   const short = Number(finding.facts.shortMm ?? 0);
   return [
     ...gearAsideWays(design, met === undefined ? [] : [met]),
     ...otherHinge(design, part),
+    ...(own === other
+      ? []
+      : shiftsPast(finding).flatMap(({ axis, mm, rank }) => [
+          ...movedAlong(design, own, axis, mm, rank),
+          ...movedAlong(design, other, axis, -mm, rank),
+        ])),
     ...(out && short > 0 && own !== other
       ? [
           ...movedAlong(design, own, out.axis, -out.sign * short),
@@ -207,17 +240,16 @@ export const otherHingeWays: WayFinder = (finding, design) => [
 ];
 
 /**
- * The row of a blocked mover raised: the row under it made higher by what is short, where another row with a share gives
- * it. For what runs into something low before the face: a striker, a sill.
+ * The row of a blocked mover raised or lowered: the row under it made higher or lower by what is short, where another
+ * row with a share gives or takes it. For what runs into something low before the face, a striker or a sill, or into
+ * something that hangs down.
  */
-export const raiseWays: WayFinder = (finding, design) => {
+export const rowWays: WayFinder = (finding, design) => {
   const id = idIn(design, finding.parts[0]);
   const around = id === null ? undefined : findOpening(design, id);
-  if (id === null || !around || finding.rule !== 'mover-travel') return [];
-  const short = finding.facts.what === 'close' ? finding.limit - finding.value : Number(finding.facts.risesMm ?? 0);
-  if (!(short > 0)) return [];
+  if (id === null || !around) return [];
   const chain = [...around.around, around.opening];
-  const mm = roundedUp(short, design.units);
+  const shifts = moverShifts(finding, design).filter(({ axis }) => axis === 'z');
   return around.around.flatMap((parent, i): readonly Candidate[] => {
     const { content } = parent;
     if (content.kind !== 'divided' || content.along !== 'rows') return [];
@@ -225,13 +257,19 @@ export const raiseWays: WayFinder = (finding, design) => {
     const below = content.parts[at + 1];
     const belowMm = below?.size.rule === 'fixed' ? below.size.mm : null;
     if (belowMm === null || !content.parts.some(({ size }, k) => k !== at + 1 && size.rule === 'share')) return [];
-    return sizedCandidate(mm, markOff(design.units), (by) => ({
-      kind: 'raise-row',
-      facts: { opening: id, mm: by },
-      design: setPartSize(design, parent.id, at + 1, { rule: 'fixed', mm: belowMm + by }),
-      change: by,
-      group: `raise ${id}`,
-    }));
+    return shifts.flatMap(({ mm, rank }) =>
+      sizedCandidate(roundedUp(Math.abs(mm), design.units), markOff(design.units), (by) => {
+        const size = belowMm + Math.sign(mm) * by;
+        if (size <= 0) return null;
+        return {
+          kind: mm > 0 ? 'raise-row' : 'lower-row',
+          facts: { opening: id, mm: by },
+          design: setPartSize(design, parent.id, at + 1, { rule: 'fixed', mm: size }),
+          change: rank,
+          group: `row ${id} ${Math.sign(mm)}`,
+        };
+      }),
+    );
   });
 };
 
