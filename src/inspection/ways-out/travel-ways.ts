@@ -170,10 +170,13 @@ const outOf = ({ facts }: Finding): { readonly axis: VehicleAxis; readonly sign:
   return null;
 };
 
-/** Room wanted past what a mover met: with the gap and all that is not known of it, with the gap, or just past it. */
+/** Nobody moves a carcass farther than this (mm) to let a mover past something: there are lighter ways. */
+const MOST_PAST = 150;
+
+/** Room wanted past what a mover met: with the gap and all that is not known of it, or just past it. */
 const roomsPast = ({ facts }: Finding): readonly number[] => {
   const [gap, doubt] = [Number(facts.gapMm ?? 0), Number(facts.doubtMm ?? 0)];
-  return [...new Set([gap + doubt, gap, 0])];
+  return [...new Set([gap + doubt, 0])];
 };
 
 /** Shifts off what a mover met, over it, under it or to a side of it, those with room to spare first. */
@@ -181,7 +184,7 @@ const shiftsPast = (finding: Finding): readonly Shift[] =>
   VEHICLE_AXES.flatMap((axis) =>
     (['plus', 'minus'] as const).flatMap((way): readonly Shift[] => {
       const past = Number(finding.facts[`past-${axis}-${way}`] ?? 0);
-      if (!(past > 0)) return [];
+      if (!(past > 0) || past > MOST_PAST) return [];
       const lengths = roomsPast(finding).map((room) => past + room);
       const sign = way === 'plus' ? 1 : -1;
       return lengths.map((mm) => ({ axis, mm: sign * mm, group: `${axis} ${sign}`, rank: Math.max(...lengths) }));
