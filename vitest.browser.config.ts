@@ -11,7 +11,7 @@ export default defineConfig({
     include: ['tests/browser/**/*.browser.test.ts'],
     environment: 'node',
     fileParallelism: false,
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });
