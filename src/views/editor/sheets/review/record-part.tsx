@@ -108,9 +108,13 @@ const Weighed = () => {
   );
 };
 
+/** Days are written year-month-day, so that they can be told apart by their order. */
+const DAY = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
+
 const TorqueChecks = () => {
   const { record, change } = useRecord();
   const [due, setDue] = useState('');
+  const isDay = DAY.test(due.trim());
   return (
     <>
       <Heading level={3} title="Torque checks of the anchors" />
@@ -121,6 +125,7 @@ const TorqueChecks = () => {
             <span>
               due {check.due}
               {check.doneOn === '' ? '' : `, done ${check.doneOn} by ${check.who}`}
+              {check.doneOn === '' && DAY.test(check.due) && check.due < today() ? <strong>, overdue</strong> : null}
             </span>
             {check.doneOn === '' ? (
               <Button
@@ -141,8 +146,9 @@ const TorqueChecks = () => {
       </ul>
       <div className={sheet.bar}>
         <WordsField label="Due on (year-month-day)" value={due} onChange={setDue} />
+        {due.trim() === '' || isDay ? null : <span>A day is written as {today()}.</span>}
         <Button
-          disabled={due.trim() === ''}
+          disabled={!isDay}
           onClick={() => {
             change('add a torque check', ({ torqueChecks }) => ({
               torqueChecks: [...torqueChecks, { due: due.trim(), doneOn: '', who: '' }],
