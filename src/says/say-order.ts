@@ -12,7 +12,7 @@ const STEP_WORDS: { readonly [Act in OrderStep['act']]: (step: OrderStep, name: 
   open: ({ rest }, name) => `open ${name}${restWords(rest)}`,
   close: ({ rest }, name) =>
     rest === null || WHOLE.has(rest) ? `close ${name}` : `bring ${name} back${restWords(rest)}`,
-  undo: ({ mover }, name) => (mover === null ? `undo what holds it in ${name}` : `undo the latch of ${name}`),
+  undo: ({ mover }, name) => (mover === null ? `undo the restraint in ${name}` : `undo the latch of ${name}`),
   'lift-away': (_, name) => `set ${name} aside`,
   take: (_, name) => `take ${name}`,
 };
