@@ -1,5 +1,5 @@
-import type { HouseRules } from '../../catalog/index.ts';
 import type { Job } from '../job.ts';
+import { notedRules } from '../noted-rules.ts';
 import { RULE_IDS, type RuleId } from '../rule-ids.ts';
 import type { Verdict } from '../verdict.ts';
 import { anchorCount, anchorEdge, anchorHold, anchorNoHole, holdUnknown } from './anchors.ts';
@@ -145,23 +145,10 @@ export interface RuleRun {
   readonly consulted: readonly string[];
 }
 
-/** The house rules with a note of what was looked up in them. */
-const noted = (rules: HouseRules): { readonly rules: HouseRules; readonly met: ReadonlySet<string> } => {
-  const met = new Set<string>();
-  const note = (id: string): string => {
-    met.add(id);
-    return id;
-  };
-  return {
-    rules: { ...rules, value: (id) => rules.value(note(id)), record: (id) => rules.record(note(id)) },
-    met,
-  };
-};
-
 /** The verdict of every rule, in the order of the rule ids. */
 export const runRules = (job: Job): readonly RuleRun[] =>
   RULE_IDS.map((rule) => {
-    const { rules, met } = noted(job.rules);
+    const { rules, met } = notedRules(job.rules);
     const verdict = RULES[rule]({ ...job, rules });
     return { rule, verdict, consulted: [...met] };
   });
