@@ -36,8 +36,11 @@ export interface Drawings {
   readonly papers: readonly string[];
   /** Marks of the parts: `A1`. */
   readonly parts: readonly string[];
-  /** The sheets of a view, a paper or a part; null for a name that is none of them. */
-  readonly draw: (name: string) => readonly Drawing[] | null;
+  /**
+   * The sheets of a view, a paper or a part; null for a name that is none of them. What takes seconds tells which step
+   * of how many comes next, 0 of 0 before they are counted.
+   */
+  readonly draw: (name: string, tell?: (step: number, of: number) => void) => readonly Drawing[] | null;
   /** What is drilled for each carcass that has anchors, as a file for a plotter or a laser, by the name of its paper. */
   readonly templateFile: (name: string, held?: string | null) => string | null;
 }
@@ -47,7 +50,7 @@ const faceName = ({ id }: SolvedCarcass): string => `face-${id}`;
 
 /** Ids of movers have a stroke in them; names of views and files have none. */
 const assemblyName = ({ id }: Assembly): string => `assembly-${id.replaceAll('/', '-')}`;
-const ORDER = 'assembly-order';
+export const ASSEMBLY_ORDER = 'assembly-order';
 const templateName = ({ id }: SolvedCarcass): string => `template-${id}`;
 const explodedName = ({ id }: SolvedCarcass): string => `exploded-${id}`;
 
@@ -100,13 +103,13 @@ export const createDrawings = (input: DrawingsInput): Drawings => {
     marks,
     rows,
     views: [...faceOf.keys(), ...GENERAL, ...explodedOf.keys(), ...assemblyOf.keys()],
-    papers: [...(fitout.panels.length > 0 ? [ORDER] : []), ...templateOf.keys()],
+    papers: [...(fitout.panels.length > 0 ? [ASSEMBLY_ORDER] : []), ...templateOf.keys()],
     parts: [...partOf.keys()],
     templateFile: (name, held = null) => {
       const anchored = templateOf.get(name);
       return anchored ? templateDxf(templateFigure(anchored, input), design.units, held) : null;
     },
-    draw: (name) => {
+    draw: (name, tell) => {
       const carcass = faceOf.get(name);
       if (carcass) return [faceView({ ...common, carcass })];
       const assembly = assemblyOf.get(name);
@@ -119,8 +122,11 @@ export const createDrawings = (input: DrawingsInput): Drawings => {
           letter: letterOf(anchored),
           units: design.units,
         });
-      if (name === ORDER && fitout.panels.length > 0)
-        return orderSheets(assemblyOrder({ fitout, catalog, rules, marks, names }), { ...title, units: design.units });
+      if (name === ASSEMBLY_ORDER && fitout.panels.length > 0) {
+        tell?.(0, 0);
+        const steps = assemblyOrder({ fitout, catalog, rules, marks, names });
+        return orderSheets(steps, { ...title, units: design.units }, tell);
+      }
       const exploded = explodedOf.get(name);
       if (exploded) return [explodedView({ ...common, carcass: exploded, assemblies })];
       const general = GENERAL.find((each) => each === name);

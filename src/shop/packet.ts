@@ -5,7 +5,7 @@ import { cutListCsv, cutListTable } from './cut-list-csv.ts';
 import { balanceView } from './drawing/balance-view.ts';
 import type { Drawing } from './drawing/drawing.ts';
 import { drawingToSvg } from './drawing/svg.ts';
-import { createDrawings, type Drawings } from './drawings.ts';
+import { ASSEMBLY_ORDER, createDrawings, type Drawings } from './drawings.ts';
 import { layerTableCsv, partDxf } from './dxf/index.ts';
 import { hardwareCsv, hardwareTable } from './hardware-list.ts';
 import { inspectionSheet } from './inspection-sheet.ts';
@@ -25,6 +25,8 @@ import { workbook } from './workbook.ts';
 export interface PacketInput extends ShopWorkInput {
   /** With it, papers and books to print come as well. */
   readonly toPdf?: PdfWriter;
+  /** The drawings of this very input, where somebody has some of them already. */
+  readonly drawings?: Drawings;
   /** Told what comes next before it is made, and waited for; what it throws ends the making. */
   readonly pace?: (next: string) => Promise<void>;
 }
@@ -193,8 +195,7 @@ const workbookFiles = async (work: PapersInput): Promise<readonly PacketFile[]> 
 const MOST_IN_PICTURE = 2000;
 const PICTURES = /^(exploded|assembly)-/;
 /** The order of assembly draws what stands at every step: a picture for each part, with all those before it. */
-const MOST_IN_ORDER = 300;
-const ORDER = 'assembly-order';
+export const MOST_IN_ORDER = 300;
 
 /**
  * Each drawing is made once. One that cannot be made is named and leaves its place empty; one of a packet that is held
@@ -203,7 +204,7 @@ const ORDER = 'assembly-order';
 const guarded = (drawings: Drawings, { fitout, inspection }: PacketInput, guard: Guard): Drawings => {
   const made = new Map<string, readonly Drawing[] | null>();
   const draw = (name: string): readonly Drawing[] | null => {
-    const most = name === ORDER ? MOST_IN_ORDER : MOST_IN_PICTURE;
+    const most = name === ASSEMBLY_ORDER ? MOST_IN_ORDER : MOST_IN_PICTURE;
     if (PICTURES.test(name) && fitout.panels.length > most)
       throw new RangeError(`it would show more than ${most} parts at once`);
     const pages = drawings.draw(name);
@@ -257,7 +258,7 @@ const manifest = (
  */
 export const createPacket = async (input: PacketInput): Promise<Packet> => {
   const guard = createGuard();
-  const work = shopWork(input, guarded(createDrawings(input), input, guard));
+  const work = shopWork(input, guarded(input.drawings ?? createDrawings(input), input, guard));
   const { layouts, price } = work;
   await input.pace?.('lists');
   const books = await guard.makeLater('lists.xlsx', () => workbookFiles(work), []);

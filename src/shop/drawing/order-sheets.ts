@@ -117,8 +117,12 @@ const cellShapes = (step: OrderStep, number: number, cell: Area): readonly Shape
   ];
 };
 
-/** The steps six to a sheet, each with its picture: what stands thin, what comes heavy, an arrow along its way. */
-export const orderSheets = (steps: readonly OrderStep[], words: OrderWords): readonly Drawing[] => {
+/** The steps six to a sheet, each with its picture: what stands thin, what comes heavy, an arrow along its way. Tells each step before it is drawn. */
+export const orderSheets = (
+  steps: readonly OrderStep[],
+  words: OrderWords,
+  tell: (step: number, of: number) => void = () => undefined,
+): readonly Drawing[] => {
   const sheet = sheetFor(words.units, TITLE_ROWS);
   const room: Area = {
     from: [sheet.room.from[0], sheet.room.from[1]],
@@ -156,6 +160,7 @@ export const orderSheets = (steps: readonly OrderStep[], words: OrderWords): rea
       shapes: [
         ...sheetShapes(sheet, block),
         ...shown.flatMap((step, i) => {
+          tell(page * each + i + 1, steps.length);
           const [column, row] = [i % ACROSS, Math.floor(i / ACROSS)];
           const from: Vec2 = [room.from[0] + column * width, room.to[1] - (row + 1) * height];
           return cellShapes(step, page * each + i + 1, { from, to: [from[0] + width, from[1] + height] });

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
 import {
+  ASSEMBLY_ORDER,
   booksOf,
   type Drawing,
   LABEL_SHEET_IDS,
@@ -15,6 +16,8 @@ import { useDesk } from '../../state/use-desk.ts';
 import { useUnits } from '../../state/use-units.ts';
 import { cutAgainOf } from '../cut-warning.tsx';
 import sheet from '../sheet.module.css';
+import { OrderWait } from './drawings/order-wait.tsx';
+import { useOrder } from './drawings/use-order.ts';
 import { chooseLabels, useLabelChoice } from './label-choice.ts';
 import { useSheetLayouts } from './layouts/use-sheet-layouts.ts';
 import styles from './papers.module.css';
@@ -133,7 +136,9 @@ export const PapersPart = ({ lists }: { readonly lists: ShopLists }) => {
   };
   const papers = [first, ...others];
   const paper = papers.find(({ name }) => name === chosen) ?? first;
-  const waits = wish === null || (paper === first && front === null);
+  const [order, drawAgain] = useOrder(lists.input, paper.name === ASSEMBLY_ORDER);
+  const undrawn = paper.name === ASSEMBLY_ORDER && order.is !== 'there';
+  const waits = wish === null || (paper === first && front === null) || undrawn;
   return (
     <section className={sheet.group} aria-label="Papers">
       <ul className={`${styles.list} no-print`} aria-label="Papers of the packet">
@@ -164,7 +169,9 @@ export const PapersPart = ({ lists }: { readonly lists: ShopLists }) => {
         />
       </div>
       {paper.name === 'labels' ? <LabelFields /> : null}
-      {waits ? (
+      {undrawn ? (
+        <OrderWait state={order} again={drawAgain} />
+      ) : waits ? (
         <p role="status">{wish === null ? 'Waits for the inspection.' : 'Making the first page.'}</p>
       ) : (
         <Shown paper={paper} />

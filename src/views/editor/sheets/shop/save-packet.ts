@@ -2,11 +2,13 @@ import type { CarryIn, Inspection, OpeningOrder } from '../../../../inspection/i
 import {
   createPacket,
   type Drawing,
+  MOST_IN_ORDER,
   type Packet,
   type PacketFile,
   type PacketInput,
   sheetJobs,
 } from '../../../../shop/index.ts';
+import { drawOrder } from '../../worker/connect-order.ts';
 import { cutAgainOf } from '../cut-warning.tsx';
 import type { LabelChoice } from './label-choice.ts';
 import { jobsKey, layoutsFor } from './layouts/layouts-store.ts';
@@ -29,6 +31,7 @@ export interface PacketWish {
 
 const inputOf = ({ lists, inspection, order, carry, labels }: PacketWish): PacketInput => ({
   ...lists.input,
+  drawings: lists.drawings,
   inspection,
   order,
   carry,
@@ -40,6 +43,23 @@ const inputOf = ({ lists, inspection, order, carry, labels }: PacketWish): Packe
 /** Lets the page draw and answer before the next piece of work. */
 const breath = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
+/** The order of assembly drawn off the page, so that the packet finds it; what goes wrong with it the packet itself names. */
+const orderDrawn = async (
+  { lists: { input } }: PacketWish,
+  onNext: (words: string) => void,
+  signal: AbortSignal,
+): Promise<void> => {
+  const count = input.fitout.panels.length;
+  if (count === 0 || count > MOST_IN_ORDER) return;
+  const tell = (step: number, of: number): void =>
+    onNext(of === 0 ? 'the order of assembly' : `the order of assembly, step ${step} of ${of}`);
+  try {
+    await drawOrder(input, tell, signal);
+  } catch {
+    signal.throwIfAborted();
+  }
+};
+
 /** The files that leave for the saw, papers and all. Rejects with AbortError when the person stops it. */
 export const makePacket = async (
   wish: PacketWish,
@@ -47,6 +67,7 @@ export const makePacket = async (
   signal: AbortSignal,
 ): Promise<Packet> => {
   await breath();
+  await orderDrawn(wish, onNext, signal);
   // The writer of PDF is large: it comes when a packet is first made.
   const { openPdfWriter } = await import('../open-pdf-writer.ts');
   return createPacket({
@@ -62,6 +83,7 @@ export const makePacket = async (
 
 /** The first page of that packet, with every file named and none of the papers written. */
 export const packetFront = async (wish: PacketWish, signal: AbortSignal): Promise<readonly Drawing[]> => {
+  await orderDrawn(wish, () => undefined, signal);
   const packet = await createPacket({
     ...inputOf(wish),
     toPdf: () => new Uint8Array(),

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { changeDocument } from '../../../../../design/index.ts';
-import type { Drawing, Drawings } from '../../../../../shop/index.ts';
+import { ASSEMBLY_ORDER, type Drawing, type Drawings } from '../../../../../shop/index.ts';
 import { drawingAddress, PaperPages } from '../../../../paper-pages.tsx';
 import { fileStem } from '../../../files/file-name.ts';
 import { Button, type Choice, ChoiceField, useTheme } from '../../../parts/index.ts';
@@ -11,7 +11,9 @@ import { saveOne } from '../save-packet.ts';
 import type { ShopLists } from '../shop-lists.ts';
 import { drawingChoices } from './drawing-choices.ts';
 import styles from './drawings.module.css';
+import { OrderWait } from './order-wait.tsx';
 import { useChosenDrawing } from './use-chosen-drawing.ts';
+import { useOrder } from './use-order.ts';
 
 const INK = { light: '#1d2328', dark: '#e8e4da' } as const;
 const PROJECTIONS: readonly Choice<'third' | 'first'>[] = [
@@ -19,17 +21,18 @@ const PROJECTIONS: readonly Choice<'third' | 'first'>[] = [
   { value: 'first', label: 'first angle' },
 ];
 
-/** The sheets of what is chosen, drawn once the choice is on screen: an order of assembly takes its time. */
-const useSheets = (drawings: Drawings, name: string): readonly Drawing[] | null => {
+/** The sheets of what is chosen, drawn once the choice is on screen; null until then, and until it may be drawn here. */
+const useSheets = (drawings: Drawings, name: string, ready: boolean): readonly Drawing[] | null => {
   const [drawn, setDrawn] = useState<{
     readonly of: Drawings;
     readonly name: string;
     readonly sheets: readonly Drawing[];
   } | null>(null);
   useEffect(() => {
+    if (!ready) return undefined;
     const timer = setTimeout(() => setDrawn({ of: drawings, name, sheets: drawings.draw(name) ?? [] }), 30);
     return () => clearTimeout(timer);
-  }, [drawings, name]);
+  }, [drawings, name, ready]);
   return drawn !== null && drawn.of === drawings && drawn.name === name ? drawn.sheets : null;
 };
 
@@ -79,7 +82,9 @@ export const DrawingsPart = ({ lists }: { readonly lists: ShopLists }) => {
   const { shown } = useTheme();
   const choices = drawingChoices(drawings, nameOf);
   const { name, choose } = useChosenDrawing(choices);
-  const sheets = useSheets(drawings, name);
+  const [order, drawAgain] = useOrder(lists.input, name === ASSEMBLY_ORDER);
+  const waits = name === ASSEMBLY_ORDER && order.is !== 'there';
+  const sheets = useSheets(drawings, name, !waits);
   return (
     <section aria-label="Drawings">
       <div className={`${styles.bar} no-print`}>
@@ -92,7 +97,9 @@ export const DrawingsPart = ({ lists }: { readonly lists: ShopLists }) => {
         />
         {sheets === null ? null : <SaveBar name={name} sheets={sheets} drawings={drawings} title={design.title} />}
       </div>
-      {sheets === null ? (
+      {waits ? (
+        <OrderWait state={order} again={drawAgain} />
+      ) : sheets === null ? (
         <p role="status">Drawing…</p>
       ) : (
         sheets.map((drawing, i) => (
