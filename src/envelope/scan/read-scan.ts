@@ -3,7 +3,7 @@ import { latin } from './byte-text.ts';
 import { readGlb } from './read-glb.ts';
 import { readObj } from './read-obj.ts';
 import { readPly } from './read-ply.ts';
-import { isBinaryStl, readStl } from './read-stl.ts';
+import { cutStl, isBinaryStl, readStl } from './read-stl.ts';
 import { fault, type ScanFormat, type ScanMesh } from './scan-mesh.ts';
 
 const READERS: Readonly<Record<ScanFormat, (bytes: Uint8Array) => Result<ScanMesh>>> = {
@@ -15,6 +15,9 @@ const READERS: Readonly<Record<ScanFormat, (bytes: Uint8Array) => Result<ScanMes
 
 /** How much of the head tells the formats apart. */
 const HEAD = 4096;
+/** How much of an unknown file is shown, and what cannot be shown. */
+const SHOWN = 12;
+const UNSEEN = /[^\P{Cc}\s]/u;
 
 /** What the file is by what it begins with, never by its name; null for none of ours. */
 export const scanFormat = (bytes: Uint8Array): ScanFormat | null => {
@@ -32,5 +35,9 @@ export const scanFormat = (bytes: Uint8Array): ScanFormat | null => {
 export const readScan = (bytes: Uint8Array): Result<ScanMesh> => {
   if (bytes.length === 0) return fault('not-a-mesh', 'a file with something in it', '0 bytes');
   const format = scanFormat(bytes);
-  return format ? READERS[format](bytes) : fault('not-a-mesh', 'a GLB, PLY, STL or OBJ file', latin(bytes, 0, 12));
+  if (format) return READERS[format](bytes);
+  const head = latin(bytes, 0, SHOWN);
+  // What is no text would be shown as nothing at all.
+  const found = UNSEEN.test(head) ? `${bytes.length} bytes of another kind` : head;
+  return cutStl(bytes) ?? fault('not-a-mesh', 'a GLB, PLY, STL or OBJ file', found);
 };

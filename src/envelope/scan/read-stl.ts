@@ -17,6 +17,15 @@ const countOf = (bytes: Uint8Array): number => (bytes.length >= HEAD_BYTES ? vie
 export const isBinaryStl = (bytes: Uint8Array): boolean =>
   bytes.length >= HEAD_BYTES && bytes.length === HEAD_BYTES + TRIANGLE_BYTES * countOf(bytes);
 
+/** A binary file that breaks off before the end that its count promises: how long it is, and should be; null for none. */
+export const cutStl = (bytes: Uint8Array): Result<ScanMesh> | null => {
+  const count = countOf(bytes);
+  const whole = HEAD_BYTES + TRIANGLE_BYTES * count;
+  // Four bytes of text, read as a count, are far more than any scan has.
+  if (count < 1 || count > MOST_TRIANGLES || bytes.length >= whole) return null;
+  return fault('cut-short', `${whole} bytes for ${count} triangles`, `${bytes.length} bytes`);
+};
+
 const readBinary = (bytes: Uint8Array): Result<ScanMesh> => {
   const count = countOf(bytes);
   if (count > MOST_TRIANGLES) return tooMany(count);

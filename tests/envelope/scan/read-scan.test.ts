@@ -44,6 +44,18 @@ describe('readScan', () => {
     expect(mesh.positions.filter((_, i) => i % 3 === 1).reduce((least, y) => Math.min(least, y), Infinity)).toBe(-1190);
   });
 
+  it('says of a binary file that breaks off how long it should be, and never shows what cannot be read', () => {
+    const stl = new Uint8Array(84 + 50 * 20);
+    new DataView(stl.buffer).setUint32(80, 91_904, true);
+    // 84 + 50 · 91,904 = 4,595,284; 84 + 50 · 20 = 1084.
+    const cut = readScan(stl);
+    expect(cut.ok ? [] : cut.error).toMatchObject([
+      { code: 'cut-short', expected: '4595284 bytes for 91904 triangles', got: '1084 bytes' },
+    ]);
+    const other = readScan(Uint8Array.of(0xff, 0xd8, 0, 1, 2, 3));
+    expect(other.ok ? [] : other.error).toMatchObject([{ code: 'not-a-mesh', got: '6 bytes of another kind' }]);
+  });
+
   it('says plainly what is no mesh', () => {
     expect(codeOf(new Uint8Array())).toBe('not-a-mesh');
     expect(codeOf(text('width,height\n1200,900\n'))).toBe('not-a-mesh');

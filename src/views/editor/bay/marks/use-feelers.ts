@@ -10,6 +10,8 @@ export interface Feeler {
   readonly at: readonly [Vec3, Vec3];
   readonly value: number;
   readonly unit: string;
+  /** Half width at 95 %; 0 where it is exact. */
+  readonly uncertainty: number;
   /** Null for a gap that is as it should be. */
   readonly severity: Severity | null;
 }
@@ -28,9 +30,20 @@ export const useFeelers = (): readonly Feeler[] => {
       felt === null || origin === null || !inspection ? null : feltGap(inspection.measured, { id: felt, origin });
     return [
       ...(finding?.at
-        ? [{ key: 'finding', at: finding.at, value: finding.value, unit: finding.unit, severity: finding.severity }]
+        ? [
+            {
+              key: 'finding',
+              at: finding.at,
+              value: finding.value,
+              unit: finding.unit,
+              uncertainty: finding.uncertainty,
+              severity: finding.severity,
+            },
+          ]
         : []),
-      ...(gap?.at ? [{ key: 'felt', at: gap.at, value: gap.value, unit: gap.unit, severity: null }] : []),
+      ...(gap?.at
+        ? [{ key: 'felt', at: gap.at, value: gap.value, unit: gap.unit, uncertainty: gap.uncertainty, severity: null }]
+        : []),
     ];
   }, [feeler, felt, inspection, movers]);
 };

@@ -13,7 +13,7 @@ interface OneTagProps {
   readonly feeler: Feeler;
 }
 
-const OneTag = ({ stage, feeler: { at, value, unit, severity } }: OneTagProps) => {
+const OneTag = ({ stage, feeler: { at, value, unit, uncertainty, severity } }: OneTagProps) => {
   const tag = useRef<HTMLDivElement>(null);
   const units = useUnits();
   const place = useCallback(
@@ -30,6 +30,7 @@ const OneTag = ({ stage, feeler: { at, value, unit, severity } }: OneTagProps) =
       <span>
         {severity === null ? 'least gap' : <SeverityMark severity={severity} />}
         {quantityText(value, unit, units)}
+        {uncertainty > 0 ? <small>± {quantityText(uncertainty, unit, units)}</small> : null}
       </span>
     </div>
   );

@@ -1,6 +1,7 @@
+import { useEffect, useRef } from 'react';
 import type { Vec3 } from '../../../../base/index.ts';
 import type { CarryIn, CarryPath } from '../../../../inspection/index.ts';
-import { carrySteps, sayCarried, sayMountOff, sayTakenOut } from '../../../../says/index.ts';
+import { carrySteps, sayCarried, sayCarryGap, sayMountOff, sayTakenOut } from '../../../../says/index.ts';
 import { Button } from '../../parts/index.ts';
 import { useNames } from '../../state/use-names.ts';
 import { useUnits } from '../../state/use-units.ts';
@@ -9,29 +10,52 @@ import type { WayOf } from './carry-way.ts';
 import { type CarryPlay, type Played, useCarryPlay } from './use-carry-play.ts';
 
 /** The steps of a way, the one under way marked, and what starts, holds and moves it. */
-const Way = ({ play, of, label }: { readonly play: CarryPlay; readonly of: Played; readonly label: string }) => {
+interface WayProps {
+  readonly play: CarryPlay;
+  readonly of: Played;
+  readonly label: string;
+  /** What people call what is carried, so that each button is heard apart. */
+  readonly name: string;
+}
+
+const Way = ({ play, of, label, name }: WayProps) => {
   const units = useUnits();
   const mine = play.played?.id === of.id && play.played.way === of.way && play.played.path === of.path;
+  const player = useRef<HTMLDivElement>(null);
+  const byHand = useRef(false);
+  // The button that was pressed goes away: the focus goes on to what took its place.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the change between both that moves the focus
+  useEffect(() => {
+    if (!byHand.current) return;
+    byHand.current = false;
+    player.current?.querySelector<HTMLElement>('input, button')?.focus();
+  }, [mine]);
   return (
     <>
       <ol className={styles.steps}>
-        {carrySteps(of.path, of.way, units).map(({ words }, i) => (
+        {carrySteps(of.path, of.way, units).map(({ words, leg }, i) => (
           // Two steps may be said by the same words.
           // biome-ignore lint/suspicious/noArrayIndexKey: the steps of one way never move
           <li key={i} aria-current={mine && play.step === i ? 'step' : undefined}>
             {words}
+            {leg && Number.isFinite(leg.leastGap) ? (
+              <span className={styles.gap}>
+                {' '}
+                ({sayCarryGap(leg, units)} from {leg.nearest})
+              </span>
+            ) : null}
           </li>
         ))}
       </ol>
       {mine ? (
-        <div className={styles.player}>
+        <div ref={player} className={styles.player}>
           <input
             type="range"
             min={0}
             max={100}
             step={1}
             value={Math.round(play.share * 100)}
-            aria-label={`${label}, how far along`}
+            aria-label={`${label}, ${name}: how far along`}
             aria-valuetext={`step ${play.step + 1}, ${Math.round(play.share * 100)} per cent of the way`}
             onChange={(event) => play.scrub(Number(event.target.value) / 100)}
           />
@@ -44,13 +68,26 @@ const Way = ({ play, of, label }: { readonly play: CarryPlay; readonly of: Playe
               Go on
             </Button>
           )}
-          <Button small onClick={play.end}>
+          <Button
+            small
+            onClick={() => {
+              byHand.current = true;
+              play.end();
+            }}
+          >
             Put back
           </Button>
         </div>
       ) : (
-        <div className={styles.player}>
-          <Button small onClick={() => play.start(of)}>
+        <div ref={player} className={styles.player}>
+          <Button
+            small
+            aria-label={`${label}, ${name}`}
+            onClick={() => {
+              byHand.current = true;
+              play.start(of);
+            }}
+          >
             {label}
           </Button>
         </div>
@@ -122,7 +159,7 @@ export const CarryWays = ({ carry }: { readonly carry: CarryIn }) => {
           {ways.map(({ of, label, title }) => (
             <div key={label} className={styles.way}>
               {title === '' ? null : <p>{title}</p>}
-              <Way play={play} of={of} label={label} />
+              <Way play={play} of={of} label={label} name={nameOf(id)} />
             </div>
           ))}
         </li>
