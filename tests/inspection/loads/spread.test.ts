@@ -1,8 +1,14 @@
 import { describe, expect, it, test } from 'vitest';
 import type { Vec3 } from '../../../src/base/index.ts';
 import { seededRandom } from '../../../src/base/index.ts';
-import { centreOf, centreWithVehicle, type SpreadItem } from '../../../src/inspection/loads/index.ts';
-import { findingsOf, inspectScene, mass, node, vehicleWith } from '../fixture.ts';
+import {
+  centreOf,
+  centreWithVehicle,
+  SIGMAS_AT_95,
+  type SpreadItem,
+  solveCase,
+} from '../../../src/inspection/loads/index.ts';
+import { findingsOf, inspectScene, mass, node, rules, vehicleWith } from '../fixture.ts';
 
 const item = (kg: number, at: Vec3, sigmaKg = 0, sigma = 0): SpreadItem => ({
   kg,
@@ -102,6 +108,50 @@ const FIGURES = {
   fuel: { tankLitres: 80, atSlipShare: 0.5, kgPerLitre: 0.75, at: [1200, 0, 0] },
   seats: [{ id: 'seat-1', name: 'Driver', at: [2400, 400, 300], occupant: 'driver', occupantKg: 100 }],
 };
+
+it('20,000 draws of slip, masses and places agree with the spread of both axles, of the whole and of the stability within 3 %', () => {
+  const vehicle = vehicleWith(FIGURES);
+  const [wheelbase, behind, floor, height] = [3000, 900, 750, 700];
+  const aboard = (
+    [
+      ['bench', 62, 2.4, [200, 300, 390]],
+      ['tray', 54, 8, [560, -290, 370]],
+      ['pack', 27, 6, [300, -300, 560]],
+      ['driver', 100, 10, [2520, 390, 330]],
+    ] as const
+  ).map(([id, kg, sigmaKg, at]) => ({ id, what: 'gear' as const, kg, sigmaKg, at }));
+  const solved = solveCase(vehicle, { id: 'fitted', items: aboard, drawn: false }, rules);
+  const result = solved?.result;
+  if (!solved || !result) throw new Error('nothing was solved');
+  const next = normals(seededRandom(20_260_704));
+  const [slipSigma, place] = [rules.value('slip-sigma-kg'), rules.value('place-sigma')];
+  const draws = 20_000;
+  const drawn = Array.from({ length: draws }, () => {
+    const [front, rear] = [1200 + next() * slipSigma, 1000 + next() * slipSigma];
+    const side = next() * rules.value('received-left-sigma');
+    const up = height * (1 + next() * rules.value('cg-height-sigma-share'));
+    // Moments about the rear axle, about the middle and about the ground.
+    let [kg, forward, left, high] = [front + rear, front * wheelbase, (front + rear) * side, (front + rear) * up];
+    for (const one of aboard) {
+      const own = one.kg + next() * one.sigmaKg;
+      kg += own;
+      forward += own * (one.at[0] - behind + next() * place);
+      left += own * (one.at[1] + next() * place);
+      high += own * (one.at[2] + floor + next() * place);
+    }
+    const frontKg = forward / wheelbase;
+    // To the left, the worse side: half the track less what the centre lies to that side, over the height.
+    return [frontKg, kg - frontKg, kg, (800 - left / kg) / (high / kg)] as const;
+  });
+  const sigmaOf = (k: 0 | 1 | 2 | 3): number => {
+    const mean = drawn.reduce((sum, one) => sum + one[k], 0) / draws;
+    return Math.sqrt(drawn.reduce((sum, one) => sum + (one[k] - mean) ** 2, 0) / draws);
+  };
+  expect(Math.abs((SIGMAS_AT_95 * sigmaOf(0)) / solved.frontSpreadKg - 1)).toBeLessThan(0.03);
+  expect(Math.abs((SIGMAS_AT_95 * sigmaOf(1)) / solved.rearSpreadKg - 1)).toBeLessThan(0.03);
+  expect(Math.abs((SIGMAS_AT_95 * sigmaOf(2)) / solved.totalSpreadKg - 1)).toBeLessThan(0.03);
+  expect(Math.abs(sigmaOf(3) / (result.ssfSigma ?? 0) - 1)).toBeLessThan(0.03);
+});
 
 const tray = {
   id: 'tray',
