@@ -74,8 +74,8 @@ export interface LoadingCaseResult {
   readonly totalKg: number;
   /** Share of the weight on the left wheels, or null without a track. */
   readonly leftShare: number | null;
-  /** In vehicle axes; put on the floor plane (z = 0) while the height is unknown. */
-  readonly cg: Vec3;
+  /** In vehicle axes; upward null while its height is unknown. */
+  readonly cg: readonly [number, number, number | null];
   /** Above ground, or null while it is unknown. */
   readonly cgHeightMm: number | null;
   /** One standard deviation of it on each axis; upward null while its height is unknown. Null without a weight. */

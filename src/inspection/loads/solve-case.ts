@@ -1,4 +1,3 @@
-import type { Vec3 } from '../../base/index.ts';
 import type { HouseRules } from '../../catalog/index.ts';
 import type { Vehicle, WeighSlip } from '../../design/index.ts';
 import type { LoadingCaseResult } from '../finding.ts';
@@ -108,10 +107,10 @@ const resultOf = (
   });
   const cgHeightMm = heightOf(vehicle, slip, load.items);
   const stability = stabilityOf(vehicle, slip, load.items);
-  const cg: Vec3 = [
+  const cg: LoadingCaseResult['cg'] = [
     axles.cgForwardOfRearAxleMm + placing.sillBehindRearAxleMm,
     axles.cgLeftMm,
-    cgHeightMm === null || floorAboveGroundMm === null ? 0 : cgHeightMm - floorAboveGroundMm,
+    cgHeightMm === null || floorAboveGroundMm === null ? null : cgHeightMm - floorAboveGroundMm,
   ];
   const cgSigmaMm = centreSigma(vehicle, slip, placing, load.items, rules);
   const behind = load.items.reduce(
