@@ -11,7 +11,11 @@ export default defineConfig({
     include: ['tests/browser/**/*.browser.test.ts'],
     environment: 'node',
     fileParallelism: false,
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    // A test waits for many things, each as long as PATIENCE_MS of tests/browser/harness.ts.
+    testTimeout: 400_000,
+    hookTimeout: 200_000,
+    expect: { poll: { timeout: 90_000 } },
+    // A machine that others work on can starve a browser for a minute: a test counts as failed when it fails twice.
+    retry: 1,
   },
 });

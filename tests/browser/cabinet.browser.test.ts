@@ -4,7 +4,6 @@ import { goTo, pickDemo } from './editor-hands.ts';
 import { openApp, openStand, type Stand, type WatchedPage } from './harness.ts';
 
 /** Drawing in software on a busy machine: a frame may take a second. */
-const PATIENT = { timeout: 40_000 };
 
 let stand: Stand;
 let watched: WatchedPage;
@@ -14,8 +13,8 @@ const openDemo = async (): Promise<void> => {
   await openApp(page, stand.address);
   await pickDemo(page);
   await goTo(page, 'Cabinet');
-  await room('instrument drawer').waitFor(PATIENT);
-  await page.locator('[role="application"] canvas').waitFor(PATIENT);
+  await room('instrument drawer').waitFor();
+  await page.locator('[role="application"] canvas').waitFor();
 };
 
 const room = (name: string): Locator => page.locator('[data-face-board] button', { hasText: name }).first();
@@ -38,9 +37,8 @@ afterAll(() => stand.close());
 beforeEach(async () => {
   watched = await stand.freshPage({ width: 1440, height: 900 });
   page = watched.page;
-  page.setDefaultTimeout(PATIENT.timeout);
   await openDemo();
-}, 120_000);
+});
 
 describe('the largest carcass', () => {
   test('is found for a spot, said with what stops it, and taken in one step', async () => {
@@ -48,13 +46,13 @@ describe('the largest carcass', () => {
     const part = page.getByRole('region', { name: 'Largest carcass' });
     // On the spot of the present carcasses nothing stands but what makes room.
     await part.getByRole('button', { name: 'Find the largest' }).click();
-    await part.getByText(/Nothing stands there: too near to /).waitFor(PATIENT);
+    await part.getByText(/Nothing stands there: too near to /).waitFor();
     await part.getByLabel('What is to fill it').selectOption({ index: 1 });
     await part.getByRole('button', { name: 'Find the largest' }).click();
-    await part.getByText(/wide × .* high × .* deep$/).waitFor(PATIENT);
-    await expect.poll(() => part.getByRole('row').count(), PATIENT).toBe(6);
+    await part.getByText(/wide × .* high × .* deep$/).waitFor();
+    await expect.poll(() => part.getByRole('row').count()).toBe(6);
     await part.getByRole('button', { name: /^Give .* this room$/ }).click();
-    await part.waitFor({ ...PATIENT, state: 'detached' });
+    await part.waitFor({ state: 'detached' });
     await page.getByRole('button', { name: 'Undo' }).click();
     expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
     expect(watched.complaints).toEqual([]);
@@ -73,7 +71,7 @@ describe('the face map', () => {
     const dragged = await figures();
     expect(dragged).not.toEqual(before);
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(figures, PATIENT).toEqual(before);
+    await expect.poll(figures).toEqual(before);
     expect(watched.complaints).toEqual([]);
   });
 
@@ -95,10 +93,10 @@ describe('the face map', () => {
     await page.getByRole('textbox', { name: 'Inside size' }).fill('5 3/4 + 1/4');
     await page.keyboard.press('Enter');
     // 5 3/4 + 1/4 = 6
-    await expect.poll(figures, PATIENT).toContain('6');
+    await expect.poll(figures).toContain('6');
     expect(await figures()).not.toContain('6 1/2');
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(figures, PATIENT).toContain('6 1/2');
+    await expect.poll(figures).toContain('6 1/2');
   });
 
   test('a divider is worked by the keyboard alone', async () => {
@@ -106,9 +104,9 @@ describe('the face map', () => {
     const divider = page.getByRole('separator', { name: 'between row 2 and 3' });
     await divider.focus();
     await page.keyboard.press('ArrowDown');
-    await expect.poll(figures, PATIENT).not.toEqual(before);
+    await expect.poll(figures).not.toEqual(before);
     await page.keyboard.press('ArrowUp');
-    await expect.poll(async () => (await figures()).join(), PATIENT).toContain('6 1/2');
+    await expect.poll(async () => (await figures()).join()).toContain('6 1/2');
     await page.keyboard.press('Enter');
     await page.getByRole('textbox', { name: 'Inside size' }).waitFor();
   });
@@ -133,9 +131,9 @@ describe('the bay and the sheet together', () => {
     await page.mouse.down();
     for (const by of [10, 25, 40, 60]) await page.mouse.move(x - by / 4, y + by);
     await page.mouse.up();
-    await expect.poll(() => share('instrument drawer'), PATIENT).toBeGreaterThan(10);
+    await expect.poll(() => share('instrument drawer')).toBeGreaterThan(10);
     await handle('instrument drawer').press('Enter');
-    await expect.poll(() => share('instrument drawer'), PATIENT).toBe(0);
+    await expect.poll(() => share('instrument drawer')).toBe(0);
     expect(watched.complaints).toEqual([]);
   });
 
@@ -143,12 +141,12 @@ describe('the bay and the sheet together', () => {
     // Beside the ring, on the drawer's front.
     const [x, y] = await middleOf(handle('instrument drawer'));
     await page.mouse.click(x - 48, y);
-    await expect.poll(() => room('instrument drawer').getAttribute('aria-pressed'), PATIENT).toBe('true');
+    await expect.poll(() => room('instrument drawer').getAttribute('aria-pressed')).toBe('true');
     await room('small drawer').click();
-    await expect.poll(() => handle('small drawer').getAttribute('data-lit'), PATIENT).toBe('true');
+    await expect.poll(() => handle('small drawer').getAttribute('data-lit')).toBe('true');
     expect(await handle('instrument drawer').getAttribute('data-lit')).toBe('false');
     await page.keyboard.press('Escape');
-    await expect.poll(() => room('small drawer').getAttribute('aria-pressed'), PATIENT).toBe('false');
+    await expect.poll(() => room('small drawer').getAttribute('aria-pressed')).toBe('false');
   });
 });
 
@@ -168,7 +166,7 @@ test('gear without a place is dragged into a drawer and stands on its plan', asy
   await page.mouse.move(toX, toY);
   await page.mouse.up();
   await expect
-    .poll(async () => (await page.getByRole('heading', { level: 2 }).allTextContents()).join(), PATIENT)
+    .poll(async () => (await page.getByRole('heading', { level: 2 }).allTextContents()).join())
     .toContain('Thermal camera');
-  await expect.poll(() => room('small drawer').textContent(), PATIENT).toContain('6 gear');
+  await expect.poll(() => room('small drawer').textContent()).toContain('6 gear');
 });

@@ -6,7 +6,6 @@ import { carcass, designOf, empty } from '../fitout/designs.ts';
 import { dropFile } from './editor-hands.ts';
 import { openApp, openStand, type Stand, shot, type WatchedPage } from './harness.ts';
 
-const PATIENT = 40_000;
 let stand: Stand;
 let watched: WatchedPage;
 let page: Page;
@@ -15,7 +14,6 @@ beforeAll(async () => {
   stand = await openStand();
   watched = await stand.freshPage({ width: 1440, height: 900 });
   page = watched.page;
-  page.setDefaultTimeout(PATIENT);
   await openApp(page, stand.address);
   const design = JSON.stringify(designOf([carcass(empty('opening-1'), { facing: 'rear' })], { title: 'One room' }));
   await dropFile(page, 'room.json', design);
@@ -27,7 +25,7 @@ beforeAll(async () => {
     .getByRole('button', { name: /^empty/ })
     .first()
     .waitFor();
-}, 120_000);
+});
 afterAll(() => stand.close());
 
 const choose = async (withArticle: string): Promise<void> => {
@@ -53,7 +51,7 @@ describe('every kind of fitting from the face map', () => {
     async (kind) => {
       await choose(KIND_WORDS[kind].withArticle);
       const form = page.locator('[class*="fields"]').filter({ has: page.locator('select, input, button') });
-      await expect.poll(() => form.count(), { timeout: PATIENT }).toBeGreaterThan(1);
+      await expect.poll(() => form.count()).toBeGreaterThan(1);
       expect(watched.complaints).toEqual([]);
       await takeBack();
     },
@@ -67,7 +65,7 @@ describe('every kind of fitting from the face map', () => {
     await expect.poll(() => stops.inputValue()).toBe('80, 130');
     const handle = page.getByRole('slider', { name: /board, opens/ });
     await handle.press('Enter');
-    await expect.poll(() => handle.getAttribute('aria-valuenow'), { timeout: PATIENT }).toBe('100');
+    await expect.poll(() => handle.getAttribute('aria-valuenow')).toBe('100');
     await shot(page, 'board-form');
     expect(watched.complaints).toEqual([]);
   });

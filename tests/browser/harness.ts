@@ -23,6 +23,12 @@ const EXPECTED_NOISE: readonly RegExp[] = [
   /THREE\.Clock.*deprecated/,
 ];
 
+/**
+ * How long a page may take for one thing it was asked for (ms). Drawing in software on a busy machine takes its time;
+ * what is tested is that it happens, not how fast.
+ */
+export const PATIENCE_MS = 90_000;
+
 export interface Stand {
   /** Where the built editor is served. */
   readonly address: string;
@@ -65,8 +71,19 @@ const watched = (page: Page): WatchedPage => {
   return { page, complaints };
 };
 
-const newContext = (browser: Browser, { width = 1280, height = 800, touch = false }: PageOptions) =>
-  browser.newContext({ viewport: { width, height }, hasTouch: touch, acceptDownloads: true, locale: 'en-US' });
+const newContext = async (
+  browser: Browser,
+  { width = 1280, height = 800, touch = false }: PageOptions,
+): Promise<BrowserContext> => {
+  const context = await browser.newContext({
+    viewport: { width, height },
+    hasTouch: touch,
+    acceptDownloads: true,
+    locale: 'en-US',
+  });
+  context.setDefaultTimeout(PATIENCE_MS);
+  return context;
+};
 
 /** Serves the built editor on a free port and starts Chromium with storage of its own. Throws where either is missing. */
 export const openStand = async (): Promise<Stand> => {

@@ -7,7 +7,7 @@ import { openApp, openStand, type Stand, type WatchedPage } from './harness.ts';
 let stand: Stand;
 beforeAll(async () => {
   stand = await openStand();
-}, 60_000);
+});
 afterAll(() => stand.close());
 
 const openShop = async (): Promise<WatchedPage> => {
@@ -36,7 +36,7 @@ describe('the shop step', () => {
     const rate = figure(await field.inputValue());
     await field.fill(String(rate * 1.1));
     await field.press('Enter');
-    await expect.poll(async () => figure(await total.textContent()), { timeout: 15_000 }).toBeGreaterThan(before);
+    await expect.poll(async () => figure(await total.textContent())).toBeGreaterThan(before);
     // Each line is rounded to its cent.
     expect(Math.abs(figure(await total.textContent()) - before - told)).toBeLessThan(0.2);
     const amounts = await price.locator('tbody tr:has(th[scope="row"]) td:last-child').allTextContents();
@@ -44,13 +44,13 @@ describe('the shop step', () => {
     expect(sum).toBe(Math.round(figure(await total.textContent()) * 100));
     expect(complaints).toEqual([]);
     await page.close();
-  }, 90_000);
+  });
 
   it('shows every paper before saving, prints the one that is shown, and saves it', async () => {
     const { page, complaints } = await openShop();
     await page.getByRole('button', { name: 'papers', exact: true }).click();
     const list = page.getByRole('list', { name: 'Papers of the packet' });
-    await page.getByRole('img', { name: /Packet for the shop, page 1/ }).waitFor({ timeout: 60_000 });
+    await page.getByRole('img', { name: /Packet for the shop, page 1/ }).waitFor();
     for (const name of [
       'Cut list',
       'Hardware',
@@ -76,16 +76,16 @@ describe('the shop step', () => {
     expect(pdfText(readFileSync(path))).toContain('face a up');
     expect(complaints).toEqual([]);
     await page.close();
-  }, 120_000);
+  });
 
   it('saves everything as one archive, says how far it is, and can be stopped', async () => {
     const { page, complaints } = await openShop();
     const save = page.getByRole('button', { name: 'All in one zip' });
-    await expect.poll(() => save.isEnabled(), { timeout: 30_000 }).toBe(true);
+    await expect.poll(() => save.isEnabled()).toBe(true);
     await save.click();
     await page.getByRole('button', { name: 'Stop', exact: true }).click();
-    await expect.poll(() => save.isEnabled(), { timeout: 30_000 }).toBe(true);
-    const download = page.waitForEvent('download', { timeout: 60_000 });
+    await expect.poll(() => save.isEnabled()).toBe(true);
+    const download = page.waitForEvent('download');
     await save.click();
     const files = unzipSync(readFileSync(await (await download).path()));
     const manifest: unknown = JSON.parse(new TextDecoder().decode(files['manifest.json']));
@@ -94,20 +94,20 @@ describe('the shop step', () => {
     expect(listed[0]).toBe('first-page.pdf');
     expect(complaints).toEqual([]);
     await page.close();
-  }, 120_000);
+  });
 
   it('gives every file by itself, and every folder as one', async () => {
     const { page } = await openShop();
     const one = page.getByRole('button', { name: 'One file…' });
-    await expect.poll(() => one.isEnabled(), { timeout: 30_000 }).toBe(true);
+    await expect.poll(() => one.isEnabled()).toBe(true);
     await one.click();
     const dialog = page.getByRole('dialog', { name: 'Files of the packet' });
-    await dialog.waitFor({ timeout: 60_000 });
+    await dialog.waitFor();
     const download = page.waitForEvent('download');
     await dialog.getByRole('region', { name: 'router' }).getByRole('button', { name: 'This folder as a zip' }).click();
     const files = unzipSync(readFileSync(await (await download).path()));
     expect(Object.keys(files).length).toBeGreaterThan(10);
     expect(Object.keys(files).every((path) => /^router\/[A-Z]+\d+\.dxf$/.test(path))).toBe(true);
     await page.close();
-  }, 120_000);
+  });
 });
