@@ -5,7 +5,6 @@ export type LengthUnits = 'in' | 'mm';
 
 export const MM_PER_INCH = 25.4;
 export const KG_PER_POUND = 0.45359237;
-export const STANDARD_GRAVITY = 9.80665;
 
 const UNIT_MM: Readonly<Record<string, number>> = {
   mm: 1,

@@ -20,7 +20,6 @@ export const mmSchema = z.number().min(-LONGEST_MM).max(LONGEST_MM);
 export const sizeMmSchema = z.number().positive().max(LONGEST_MM);
 export const notNegativeMmSchema = z.number().nonnegative().max(LONGEST_MM);
 export const kgSchema = z.number().nonnegative().max(100_000);
-export const degSchema = z.number().min(-360).max(360);
 export const nameSchema = z.string().max(200);
 export const textSchema = z.string().max(20_000);
 export const pointSchema = z.tuple([mmSchema, mmSchema, mmSchema]);

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../base/index.ts';
 import type { Material } from '../catalog/index.ts';
 import type { Opening, OpeningContent } from '../design/index.ts';
-import { ACROSS, AXES, type Axis, DEEP, largerOf, UP, withAxis } from './axes.ts';
+import { ACROSS, type Axis, DEEP, largerOf, UP, withAxis } from './axes.ts';
 import type { CarcassContext, Counting } from './context.ts';
 import { solverOf } from './fittings/index.ts';
 import { stockedRoom } from './gear-size.ts';
@@ -64,7 +64,3 @@ export const rememberedLeast = (context: Omit<CarcassContext, 'least'>): Carcass
   };
   return least;
 };
-
-/** Axes on which a room is smaller than what is needed. */
-export const shortAxes = (size: Vec3, least: Vec3, tolerance: number): readonly Axis[] =>
-  AXES.filter((axis) => size[axis] < least[axis] - tolerance);

@@ -2,7 +2,7 @@
 // gives: released revisions with their hash, what differs between two designs, panels to cut again, replies brought in
 // knows: what changed
 export { type ChangedPanel, changedPanels } from './changed-panels.ts';
-export { CHANGE_KINDS, type Change, type ChangeKind, compareDesigns, type FieldChange } from './compare.ts';
+export { type Change, type ChangeKind, compareDesigns, type FieldChange } from './compare.ts';
 export { type CutAgain, cutAgain } from './cut-again.ts';
 export {
   compareFigures,

@@ -36,7 +36,7 @@ export { sayFitProblem } from './say-fit-problem.ts';
 export { sayLoadPlate } from './say-load-plate.ts';
 export { sayMotions, sayOrderRow, sayOrderStep, sayReach } from './say-order.ts';
 export { sayPlace, sayProblem } from './say-problem.ts';
-export { sayExtraReading, sayMark, sayPlanStep, sayReading } from './say-reading.ts';
+export { sayExtraReading, sayMark, sayReading } from './say-reading.ts';
 export { sayCutWarning, sayHash, sayMerged, sayOlder, sayOutcome, sayRemark, sayStamp } from './say-revision.ts';
 export { type ScanInUnit, sayScanCheck } from './say-scan.ts';
 export { saySlip } from './say-slip.ts';

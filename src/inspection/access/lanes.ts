@@ -17,8 +17,6 @@ export interface Blockers {
   readonly fixed: boolean;
 }
 
-export const CLEAR: Blockers = { units: [], fixed: false };
-
 /**
  * What a moving solid is not judged against: hardware of its own node, which runs in itself, and what it touches or
  * overlaps where both are stowed, which the rules at rest judge.

@@ -1,4 +1,4 @@
-import { after, type Box, boxAround, HOME, type Pose } from '../../base/index.ts';
+import { after, type Box, HOME, type Pose } from '../../base/index.ts';
 import { type ConvexShape, type Motion, motionPose, shapeBox } from '../../bodies/index.ts';
 import { type CargoSpace, type PlacedClosure, vehicleBodyAt } from '../../envelope/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
@@ -208,6 +208,3 @@ export const motionBetween = ({ motion }: Unit, from: number, to: number): Motio
     : { ...motion, fromRad: motion.toRad * from, toRad: motion.toRad * to };
 
 export const heldAt = ({ id, motion }: Unit, shares: Shares) => ({ motion, at: travelOf(motion) * (shares[id] ?? 0) });
-
-export const boxOf = (solids: readonly Solid[]): Box | null =>
-  solids.length === 0 ? null : boxAround(solids.flatMap(({ box }) => [box.min, box.max]));

@@ -6,7 +6,6 @@ import type { FittingFormProps, FittingView, FittingViews } from './fitting-view
 import { KIND_WORDS } from './kind-words.ts';
 
 export { HardwareField, MaterialField } from './catalog-fields.tsx';
-export { KIND_WORDS } from './kind-words.ts';
 
 const form = <F>(fetched: () => Promise<FittingView<F>>): FunctionComponent<FittingFormProps<F>> =>
   lazy(async () => ({ default: (await fetched()).Form }));

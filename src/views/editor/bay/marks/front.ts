@@ -1,4 +1,4 @@
-import { type Box, boxAround, boxMiddle, dot, placed, subtract, type Vec3 } from '../../../../base/index.ts';
+import { boxAround, boxMiddle, dot, placed, subtract, type Vec3 } from '../../../../base/index.ts';
 import type { CargoSpace } from '../../../../envelope/index.ts';
 import type { FitOut } from '../../../../fitout/index.ts';
 
@@ -11,8 +11,6 @@ const panelCorners = (panel: Panel): readonly Vec3[] =>
   [0, panel.length].flatMap((x) =>
     [0, panel.width].flatMap((y) => [0, panel.thickness].map((z) => placed(panel.pose, [x, y, z]))),
   );
-
-export const panelBox = (panel: Panel): Box => boxAround(panelCorners(panel));
 
 /**
  * The panels that a hand takes a mover by: those that say so, or, on a bare tray or a door, the one that reaches

@@ -1,4 +1,4 @@
-import { after, boxAround, inverse, type Pose, placed, type Vec2, type Vec3 } from '../../../../../base/index.ts';
+import { after, boxAround, inverse, type Pose, placed, type Vec3 } from '../../../../../base/index.ts';
 import type { NodeId } from '../../../../../design/index.ts';
 import type { FitOut } from '../../../../../fitout/index.ts';
 
@@ -84,13 +84,3 @@ export const planOf = (fitOut: FitOut, rooms: readonly Room[], level: number): P
   );
   return { bounds: around(drawn.map((room) => room.rect)), rooms: drawn, gear };
 };
-
-/** The room of a plan under a point, or null. */
-export const roomUnder = (plan: Plan, [across, deep]: Vec2): PlanRoom | null =>
-  plan.rooms.find(
-    ({ rect }) =>
-      across >= rect.across &&
-      across <= rect.across + rect.width &&
-      deep >= rect.deep &&
-      deep <= rect.deep + rect.depth,
-  ) ?? null;
