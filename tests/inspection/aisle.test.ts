@@ -27,7 +27,11 @@ describe('who stands in an aisle', () => {
   });
 
   it('lifts and reads from the floor of the vehicle', () => {
-    const said = flow.inspection(demoDesign('ostrel-moor')).findings.map(({ rule }) => rule);
-    for (const rule of ['lifting', 'reach-far', 'control-height', 'reading-angle']) expect(said).not.toContain(rule);
+    const judged = new Set(['lifting', 'reach-far', 'control-height', 'reading-angle']);
+    const { findings } = flow.inspection(demoDesign('ostrel-moor'));
+    // The irons stand deep in the rear stores, which are worked from the ground behind the doors.
+    expect(findings.filter(({ rule }) => judged.has(rule)).map(({ rule, parts }) => [rule, parts[0]])).toEqual([
+      ['lifting', 'gear-16'],
+    ]);
   });
 });
