@@ -106,6 +106,26 @@ export const HARDWARE_KINDS = [
   'sign',
 ] as const;
 
+const letInSchema = z.strictObject({
+  cutout: z
+    .union([
+      /** Along the length and the width of the piece. */
+      z.strictObject({ sizeMm: z.tuple([positive, positive]), cornerMm: positive }),
+      z.strictObject({ boreMm: positive }),
+    ])
+    .nullable(),
+  screws: z.array(
+    z.strictObject({
+      /** From its middle along its length and its width. */
+      atMm: z.tuple([z.number(), z.number()]),
+      diameterMm: positive,
+      /** A bolt right through; a wood screw in a pilot hole otherwise. */
+      through: z.boolean(),
+    }),
+  ),
+});
+export type LetIn = z.infer<typeof letInSchema>;
+
 export const hardwareSchema = z.strictObject({
   id,
   name,
@@ -125,6 +145,12 @@ export const hardwareSchema = z.strictObject({
   holdsMm: z.tuple([positive, positive]).optional(),
   /** Brackets to a wall: the least and the greatest gap that they bridge, by their slots. */
   reachMm: z.tuple([positive, positive]).optional(),
+  /**
+   * Latches, locks and pulls: what is cut for one piece in the panel that it sits in, about its middle as one looks at
+   * the face: a cut-out right through that its rim covers, or a bore behind which its case stands, or neither where it
+   * is only bolted on.
+   */
+  letIn: letInSchema.optional(),
   /** Drains: the hole that one piece is let into. */
   holeMm: positive.optional(),
   /** Ratchets: the angle between two places that one holds, in degrees. */

@@ -45,11 +45,24 @@ const within = (
   );
 };
 
+export type RoundHole = Extract<PanelCut, { readonly kind: 'hole' }>;
+
+/** True where a round hole breaks into the rectangle, or lies in it. */
+const meetsHole = ({ from, to }: FaceRect, { at, diameter }: RoundHole): boolean => {
+  const off = ([0, 1] as const).map((axis) => Math.max(from[axis] - at[axis], at[axis] - to[axis], 0));
+  return Math.hypot(off[0] ?? 0, off[1] ?? 0) < diameter / 2 - ROUNDING_MM;
+};
+
 /**
  * The cut-outs wished for in a board, in panel coordinates. One that does not keep inside the board is not cut; one
- * that meets what is housed there, or another cut-out, is cut and said.
+ * that meets what is housed there, a hole, or another cut-out, is cut and said.
  */
-export const cutoutsIn = (board: Board, wishes: readonly CutoutWish[], taken: readonly FaceRect[]): BoardCutouts => {
+export const cutoutsIn = (
+  board: Board,
+  wishes: readonly CutoutWish[],
+  taken: readonly FaceRect[],
+  holes: readonly RoundHole[],
+): BoardCutouts => {
   const size = boardSize(board);
   const clips = clipsInPanel(board);
   const asked = wishes
@@ -70,6 +83,7 @@ export const cutoutsIn = (board: Board, wishes: readonly CutoutWish[], taken: re
         .filter(
           ({ wish, rect }) =>
             taken.some((other) => overlap(rect, other)) ||
+            holes.some((hole) => meetsHole(rect, hole)) ||
             made.some((other) => other.wish !== wish && overlap(rect, other.rect)),
         )
         .map(({ wish }) => told(wish, 'meets what is cut or housed in')),

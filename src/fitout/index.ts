@@ -4,6 +4,7 @@
 export { GRILLE_HOLE } from './fittings/speaker-grille.ts';
 export { foldedPanels } from './folded.ts';
 export { gearSize } from './gear-size.ts';
+export { wholePart } from './panels.ts';
 export * from './parts.ts';
 export { allowedSlideLoadKg } from './slide-load.ts';
 export { createFitOutSolver, type FitOutSolver, solveFitOut } from './solve.ts';

@@ -14,11 +14,11 @@ import {
 } from './board.ts';
 import { clippedOutline, clipsInPanel, keepsInside } from './clip-board.ts';
 import type { CarcassContext } from './context.ts';
-import { type BoardCutouts, cutoutsIn } from './cutouts.ts';
+import { type BoardCutouts, cutoutsIn, type RoundHole } from './cutouts.ts';
 import { servesBothHands } from './hand.ts';
 import { sheetMassKg, sheetSigmaShare } from './masses.ts';
 import { notchesInPanel } from './notch-board.ts';
-import type { Body, FitProblem, MassItem, Panel, PanelCut, PartId } from './parts.ts';
+import type { Body, FitProblem, MassItem, Panel, PartId } from './parts.ts';
 import { type FaceRect, piecesAround } from './pieces-around.ts';
 import { badJoint, mmWords } from './problem.ts';
 import { type NetSolid, netSolid, recessesOf, type Through } from './recesses.ts';
@@ -36,6 +36,14 @@ interface Made {
 /** What is wished for in the boards of a carcass. */
 type Wishes = Pick<FittingParts, 'holes' | 'cutouts'>;
 
+const PIECE = '/piece-';
+
+/** The panel that a body is, or is a piece of; any other body's own id. */
+export const wholePart = (body: PartId): PartId => {
+  const at = body.lastIndexOf(PIECE);
+  return at < 0 ? body : body.slice(0, at);
+};
+
 /** The body of a panel; one that is cut right through is several, around the rectangles that its cut-outs touch. */
 const panelBodies = ({ panel, through }: Made, board: Board): readonly Body[] => {
   const { id, origin, carcass, name, mover, thickness } = panel;
@@ -48,13 +56,13 @@ const panelBodies = ({ panel, through }: Made, board: Board): readonly Body[] =>
         );
   return boxes
     .flatMap((box) => clippedShape(boxShape(box), board.clips ?? []) ?? [])
-    .map((shape, i) => ({ ...common, id: i === 0 ? id : `${id}/piece-${i + 1}`, shape }));
+    .map((shape, i) => ({ ...common, id: i === 0 ? id : `${id}${PIECE}${i + 1}`, shape }));
 };
 
 /** Holes wished for in a board, in panel coordinates; a hole outside the panel is left out. */
-const holesIn = (board: Board, wishes: readonly HoleWish[]): readonly PanelCut[] => {
+const holesIn = (board: Board, wishes: readonly HoleWish[]): readonly RoundHole[] => {
   const [length, width] = boardSize(board);
-  return wishes.flatMap(({ board: id, at: point, diameter, depth, why }): readonly PanelCut[] => {
+  return wishes.flatMap(({ board: id, at: point, diameter, depth, why }): readonly RoundHole[] => {
     if (id !== board.id) return [];
     const { at, face } = holeInPanel(board, point);
     const radius = diameter / 2;
@@ -82,9 +90,10 @@ const madePanel = (
   const [length, width, thickness] = boardSize(board);
   const recesses = recessesOf(boards, index);
   const notches = notchesInPanel(board);
-  const cutouts = cutoutsIn(board, wishes.cutouts, [...jointsOf(boards, board), ...notches]);
+  const holes = holesIn(board, wishes.holes);
+  const cutouts = cutoutsIn(board, wishes.cutouts, [...jointsOf(boards, board), ...notches], holes);
   const through = [...cutouts.through, ...notches.map((notch) => ({ ...notch, leftAreaMm2: 0 }))];
-  const cuts = [...recesses, ...holesIn(board, wishes.holes), ...cutouts.cuts];
+  const cuts = [...recesses, ...holes, ...cutouts.cuts];
   const bands = boardBands(board);
   const net = netSolid([length, width, thickness], recesses, through, clipsInPanel(board));
   const { outline, bevels, inOnePiece } = clippedOutline(board);

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type Box, boxAt, placed, ROUNDING_MM, type Vec3 } from '../../src/base/index.ts';
 import { houseRules, standardCatalog } from '../../src/catalog/index.ts';
 import { type Design, designNodes, openingsFrom } from '../../src/design/index.ts';
-import { type FitOut, type Panel, solveFitOut } from '../../src/fitout/index.ts';
+import { type FitOut, type Panel, solveFitOut, wholePart } from '../../src/fitout/index.ts';
 import { carcass, designOf, fitted } from '../fitout/designs.ts';
 import { bodyBox, depthInto, isSquare, openingBox, woodOf } from '../fitout/measures.ts';
 import { randomDesign, randomFitting } from './arbitrary.ts';
@@ -70,7 +70,7 @@ describe('a fitting in a random opening', () => {
 });
 
 /** How far a body may stand out of its opening: housed shelves, and what is meant to stand in front of the face. */
-const outward = (id: string): boolean => /\/(pull|latch|lock|front|face)$/.test(id);
+const outward = (id: string): boolean => /\/(pull|latch|lock|front|face)$/.test(wholePart(id));
 /** Air beyond a wall that is kept for what passes through it. */
 const beyond = (id: string): boolean => id.endsWith('/beyond');
 /** Boards that are let into what is around the opening: across, or up and down. */
@@ -91,7 +91,7 @@ describe('a drawer or slide-out', () => {
     const { max } = openingBox(fitOut, opening);
     // The front closes the opening and keeps its reveal only.
     const carried = fitOut.bodies.filter(
-      ({ origin, id }) => origin === 'opening-1' && !/\/(front|latch|pull)$/.test(id),
+      ({ origin, id }) => origin === 'opening-1' && !/\/(front|latch|pull)$/.test(wholePart(id)),
     );
     const high = Math.max(...carried.map((body) => bodyBox(body as never).max[2]));
     const far = Math.max(...carried.map((body) => bodyBox(body as never).max[1]));
@@ -137,7 +137,7 @@ describe('everything of a fitting that fits', () => {
         for (const { id, kind } of designNodes(design)) if (kind === 'device') own.add(id);
         // A front over the face covers half of what surrounds it.
         for (const body of fitOut.bodies.filter(
-          ({ origin, id }) => own.has(origin) && !id.endsWith('/front') && !beyond(id),
+          ({ origin, id }) => own.has(origin) && !wholePart(id).endsWith('/front') && !beyond(id),
         )) {
           seen++;
           const at = bodyBox(body as never);

@@ -5,6 +5,7 @@ import { ACROSS, DEEP, UP, withAxis } from '../axes.ts';
 import type { CarcassContext, Counting } from '../context.ts';
 import { sheetMassKg, squareMetres } from '../masses.ts';
 import { leastSlide, NO_LOCKS, type SlideAsk, type SlideOption } from '../slide-choice.ts';
+import { PIECES } from '../standard-pieces.ts';
 import { stockOf } from '../stock.ts';
 import { type SpringPlan, springPlan, springReach, springRecord } from './gas-springs.ts';
 import {
@@ -121,7 +122,7 @@ const swingRadius = (fitting: CommandBoard, make: BoardMake, size: Vec3, context
   return Math.max(
     reachOf(over, t, proud),
     reachOf(over - free, t + faceDepth(make), proud),
-    edgeRadius(context, hung, latchOf(fitting), t),
+    edgeRadius(context, { hung, hinge: PIECES.boardHinge, least: t }, latchOf(fitting)),
   );
 };
 

@@ -101,7 +101,7 @@ const makeOf = (wish: Door, context: CarcassContext, room?: Room): Make => {
 const overNeed = (fitting: Door, hung: Hung, make: Make, context: CarcassContext): number => {
   const { sheet, reveal, gap, proud, cover } = make;
   const t = sheet.thicknessMm;
-  const pieces = edgeRadius(context, hung, piecesOf(fitting), t);
+  const pieces = edgeRadius(context, { hung, hinge: fitting.hinge, least: t }, piecesOf(fitting));
   const leaf = Math.max(reachOf(context.rule('least-inside'), t, proud), pieces);
   // The leaf swings past what stands a reveal beyond it, latch and lock past the side of the opening.
   return Math.max(leaf + gap - reveal - 2 * cover, pieces + gap - cover);

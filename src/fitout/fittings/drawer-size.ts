@@ -5,6 +5,7 @@ import { largerOf, UP } from '../axes.ts';
 import type { CarcassContext, Counting } from '../context.ts';
 import { gearMass } from '../gear-size.ts';
 import { frontNeed } from '../hardware.ts';
+import { isLetIn, needBehind } from '../let-in.ts';
 import { sheetMassKg } from '../masses.ts';
 import type { FitProblem } from '../parts.ts';
 import { mmWords, rulesFight } from '../problem.ts';
@@ -96,6 +97,56 @@ interface Need {
   readonly option: SlideOption | null;
 }
 
+/** How far the middle of a pull stands from that of a latch that is let in, which a hand must reach as well. */
+export const pullBeside = ({ latch, pull }: Pick<Drawer, 'latch' | 'pull'>, context: CarcassContext): number => {
+  if (pull === null || latch === null || !isLetIn(context.catalog.hardware.get(latch) ?? null)) return 0;
+  const [latchWide, pullWide] = [frontNeed(context, [latch])[0], frontNeed(context, [pull])[0]];
+  return latchWide / 2 + context.rule('gap-moving-parts') + pullWide / 2;
+};
+
+/** Across × up that latch and pull ask to be cut out of the front of the box, about their middle. */
+const cutBehind = (fitting: Drawer, context: CarcassContext): readonly [number, number] => {
+  const [latch, pull] = [fitting.latch, fitting.pull].map((item) =>
+    needBehind(context, item, context.material.thicknessMm),
+  );
+  const across = pull && pull[0] > 0 ? 2 * pullBeside(fitting, context) + pull[0] : 0;
+  return [Math.max(latch?.[0] ?? 0, across), Math.max(latch?.[1] ?? 0, pull?.[1] ?? 0)];
+};
+
+/**
+ * Height of the middle of latch and pull: the middle of the front, or as little off it as brings their cut-outs
+ * between the bottom of the box and its upper edge.
+ */
+export const frontMiddle = (
+  fitting: Drawer,
+  front: Box,
+  box: { readonly from: number; readonly to: number },
+  context: CarcassContext,
+): number => {
+  const middle = (front.min[UP] + front.max[UP]) / 2;
+  const [, cut] = cutBehind(fitting, context);
+  const room = cut / 2 + context.rule('let-in-edge');
+  const [low, high] = [box.from + room, box.to - room];
+  return cut === 0 || low > high ? middle : Math.min(high, Math.max(low, middle));
+};
+
+/**
+ * Least opening in which the front of the box holds the cut-outs for latch and pull between its sides, over its bottom
+ * and under its upper edge, and the front their rims.
+ */
+const behindFront = (fitting: Drawer, context: CarcassContext, make: Make, space: number): Vec3 => {
+  const [across, up] = cutBehind(fitting, context);
+  if (across === 0) return [0, 0, 0];
+  const edge = context.rule('let-in-edge');
+  const low = make.below + make.bottomUp + make.bottomSheet.thicknessMm;
+  const rim = frontNeed(context, [fitting.latch, fitting.pull])[1] / 2 + context.rule('reveal-front');
+  return [
+    across + 2 * (edge + make.sheet.thicknessMm + space),
+    0,
+    Math.max(low, make.above) + edge + up / 2 + Math.max(Math.min(low, make.above) + edge + up / 2, rim),
+  ];
+};
+
 /** Least room of a drawer and the slide that it is reckoned with: the shortest that carries what is inside. */
 export const needOf = (fitting: Drawer, context: CarcassContext, counting: Counting): Need => {
   const make = makeOf(fitting, context);
@@ -110,8 +161,17 @@ export const needOf = (fitting: Drawer, context: CarcassContext, counting: Count
   const room: Vec3 = [2 * space + boxWidth, make.frontDeep + length + make.behind, make.below + boxHeight + make.above];
   // Latch and pull lie within the front, which stands the reveal inside the opening.
   const [wide, high] = frontNeed(context, [fitting.latch, fitting.pull]);
+  const [pull] = frontNeed(context, [fitting.pull]);
   const reveals = 2 * context.rule('reveal-front');
-  return { room: largerOf(room, [wide + reveals, 0, high + reveals]), option };
+  const behind = behindFront(fitting, context, make, space);
+  return {
+    room: largerOf(largerOf(room, behind), [
+      Math.max(wide, 2 * pullBeside(fitting, context) + pull) + reveals,
+      0,
+      high + reveals,
+    ]),
+    option,
+  };
 };
 
 /** The slide for the room; where none fits, the one that the least room was reckoned with. */

@@ -4,7 +4,8 @@ import { RIGHT, TO_FACE } from '../axes.ts';
 import { backStops } from '../back-stop.ts';
 import type { Board } from '../board.ts';
 import type { CarcassContext } from '../context.ts';
-import { fastenersOf, hardwareOf, onFront, pieceOf, screwsAlong } from '../hardware.ts';
+import { fastenersOf, screwsAlong } from '../hardware.ts';
+import { frontPiece } from '../let-in.ts';
 import type { FitProblem, PartId } from '../parts.ts';
 import { badJoint } from '../problem.ts';
 import { type SlideOption, slideProblems } from '../slide-choice.ts';
@@ -13,7 +14,17 @@ import { type FittingParts, NO_PARTS, type Room, together, type Wall, type Walls
 import { PIECES } from '../standard-pieces.ts';
 import { stockOf } from '../stock.ts';
 import { boxJoints, type DrawerBox, drawerBox } from './drawer-box.ts';
-import { boxPlace, chooseSlide, drawerLocks, lowBox, type Make, makeOf, needOf } from './drawer-size.ts';
+import {
+  boxPlace,
+  chooseSlide,
+  drawerLocks,
+  frontMiddle,
+  lowBox,
+  type Make,
+  makeOf,
+  needOf,
+  pullBeside,
+} from './drawer-size.ts';
 import type { FittingSolver } from './solver.ts';
 
 type Drawer = FittingByKind['drawer'];
@@ -68,19 +79,32 @@ const slideSides = (room: Room, box: DrawerBox, outside: Box, { slide, lengthMm 
   });
 };
 
-/** Latch and pull in the middle of the front: the latch reaches inward from its face, the pull stands out of it. */
-const frontHardware = (fitting: Drawer, room: Room, front: Board, context: CarcassContext, mover: PartId) => {
+/**
+ * Latch and pull in the middle of the front: the latch reaches inward from its face, the pull stands out of it. A pull
+ * stands beside a latch that is let in, to its left.
+ */
+const frontHardware = (
+  fitting: Drawer,
+  room: Room,
+  front: Board,
+  box: DrawerBox,
+  context: CarcassContext,
+  mover: PartId,
+) => {
   const { id } = room.opening;
   const { min, max } = front.box;
-  const at: Vec3 = [(min[0] + max[0]) / 2, min[1], (min[2] + max[2]) / 2];
-  const piece = (role: 'latch' | 'pull', way: 'inward' | 'outward'): FittingParts => {
-    const item = fitting[role];
-    if (item === null) return NO_PARTS;
-    const size = hardwareOf(context, item, id).record?.sizeMm ?? null;
-    const place = size ? onFront(size, at, way) : at;
-    return pieceOf(context, { id: `${id}/${role}`, origin: id, item, quantity: 1, at: place, mover });
-  };
-  return together([piece('latch', 'inward'), piece('pull', 'outward')]);
+  const boards = [front, box.front];
+  const up = frontMiddle(fitting, front.box, { from: box.inside.min[2], to: box.front.box.max[2] }, context);
+  const middle: Vec3 = [(min[0] + max[0]) / 2, min[1], up];
+  const piece = (role: 'latch' | 'pull', way: 'inward' | 'outward', at: Vec3): FittingParts =>
+    fitting[role] === null
+      ? NO_PARTS
+      : frontPiece(context, { id: `${id}/${role}`, origin: id, item: fitting[role], mover, at, boards }, way);
+  const beside = pullBeside(fitting, context);
+  return together([
+    piece('latch', 'inward', middle),
+    piece('pull', 'outward', [middle[0] - beside, middle[1], middle[2]]),
+  ]);
 };
 
 const fasteners = (fitting: Drawer, room: Room, outside: Box, context: CarcassContext, mover: PartId): FittingParts => {
@@ -170,7 +194,7 @@ const solveDrawer = (fitting: Drawer, room: Room, context: CarcassContext): Fitt
   return together([
     own,
     slideParts(context, { room, option, sides, mover }, thickness),
-    frontHardware(fitting, room, front, context, mover),
+    frontHardware(fitting, room, front, box, context, mover),
     backStops(context, room, outside, fitting.backStop),
     fasteners(fitting, room, outside, context, mover),
   ]);

@@ -3,7 +3,7 @@ import type { Material } from '../../catalog/index.ts';
 import { ACROSS, type Axis, DEEP, RIGHT, TO_FACE, UP, UPWARD, withAxis } from '../axes.ts';
 import type { Board } from '../board.ts';
 import type { CarcassContext } from '../context.ts';
-import { hardwareOf, onFront, pieceOf } from '../hardware.ts';
+import { frontPiece, isLetIn } from '../let-in.ts';
 import type { Mover, PartId } from '../parts.ts';
 import { type FittingParts, NO_PARTS, type Room, together } from '../solved.ts';
 
@@ -111,10 +111,28 @@ export const edgeNeed = (context: CarcassContext, hung: Hung, items: readonly Ed
   return isUpright(hung) ? [most(0), most(2), sum(1)] : [sum(0), most(2), most(1)];
 };
 
-/** Greatest distance of latch and lock from the hinge line where each lies on the leaf as near to it as it can. */
-export const edgeRadius = (context: CarcassContext, hung: Hung, items: readonly EdgeItem[], least: number): number =>
-  sizesOf(context, items)
-    .map((size) => reachOf(size[isUpright(hung) ? 0 : 1], Math.max(size[2], least), proudOf(context)))
+/** How far from the hung edge the screw holes of a hinge reach: the middle of a flange, a quarter of the open width. */
+export const hingeReach = ({ catalog, rule }: CarcassContext, hinge: string): number =>
+  (catalog.hardware.get(hinge)?.sizeMm?.[1] ?? 0) / 4 + rule('hinge-screw-hole') / 2;
+
+/**
+ * Greatest distance of latch and lock from the hinge line where each lies on the leaf as near to it as it can: what is
+ * let in keeps off the screws of the hinge.
+ */
+export const edgeRadius = (
+  context: CarcassContext,
+  { hung, hinge, least }: { readonly hung: Hung; readonly hinge: string; readonly least: number },
+  items: readonly EdgeItem[],
+): number =>
+  items
+    .map(([, item]) => {
+      const record = item === null ? null : (context.catalog.hardware.get(item) ?? null);
+      const size = record?.sizeMm ?? [0, 0, 0];
+      const from = isLetIn(record) ? hingeReach(context, hinge) : 0;
+      return item === null
+        ? 0
+        : reachOf(from + size[isUpright(hung) ? 0 : 1], Math.max(size[2], least), proudOf(context));
+    })
     .reduce((most, each) => Math.max(most, each), 0);
 
 /** Latch and lock in the middle of the free edge, as near to it as they swing past the frame, reaching in from the outer face. */
@@ -128,15 +146,15 @@ export const edgePieces = (context: CarcassContext, leaf: Leaf, items: readonly 
   let from = (box.min[along] + box.max[along] - total) / 2;
   const pieces = items.flatMap(([role, item]): readonly FittingParts[] => {
     if (item === null) return [];
-    const size = hardwareOf(context, item, id).record?.sizeMm ?? null;
+    const size = context.catalog.hardware.get(item)?.sizeMm ?? null;
     const [length, width] = size ?? [0, 0];
     const [overSize, alongSize] = isUpright(hung) ? [length, width] : [width, length];
     const middle = withAxis(box.min, along, from + alongSize / 2);
     const reach = Math.min(across, overWithin(leaf.radius, size?.[2] ?? 0, leaf.proud));
     const at = withAxis(middle, over, freeAt(leaf) + inward * (across - reach + overSize / 2));
     from += alongSize;
-    const place = size ? onFront(size, at, 'inward') : at;
-    return [pieceOf(context, { id: `${id}/${role}`, origin: id, item, quantity: 1, at: place, mover })];
+    const boards = [leafBoard(leaf, null)];
+    return [frontPiece(context, { id: `${id}/${role}`, origin: id, item, mover, at, boards }, 'inward')];
   });
   return pieces.length > 0 ? together(pieces) : NO_PARTS;
 };

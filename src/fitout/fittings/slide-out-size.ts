@@ -1,10 +1,11 @@
-import { type Box, boxSize, ROUNDING_MM, type Vec3 } from '../../base/index.ts';
-import type { Material, Slide } from '../../catalog/index.ts';
+import { type Box, boxSize, ROUNDING_MM, type Vec2, type Vec3 } from '../../base/index.ts';
+import type { Hardware, Material, Slide } from '../../catalog/index.ts';
 import { type FittingByKind, type NodeId, openingsFrom, openingsInside } from '../../design/index.ts';
 import { largerOf, UP, withAxis } from '../axes.ts';
 import type { CarcassContext, Counting } from '../context.ts';
 import { gearMass } from '../gear-size.ts';
 import { frontNeed } from '../hardware.ts';
+import { isLetIn } from '../let-in.ts';
 import { sheetMassKg } from '../masses.ts';
 import type { FitProblem } from '../parts.ts';
 import { mmWords, rulesFight } from '../problem.ts';
@@ -68,8 +69,25 @@ export const sideHeight = (fitting: SlideOut, slide: Slide, make: Make): number 
 const sidesThick = (fitting: SlideOut, slide: Slide, make: Make): number =>
   sideHeight(fitting, slide, make) > 0 ? 2 * make.lipSheet.thicknessMm : 0;
 
-const lipsThick = (fitting: SlideOut, make: Make): number =>
-  fitting.lipHeightMm > 0 ? 2 * make.lipSheet.thicknessMm : 0;
+const letInLatch = ({ latch }: SlideOut, catalog: CarcassContext['catalog']): Hardware | null => {
+  const record = latch === null ? null : (catalog.hardware.get(latch) ?? null);
+  return isLetIn(record) ? record : null;
+};
+
+/**
+ * Height of the front lip over the deck: that of the others, or what a latch needs that is let in, as far as a second
+ * deck lets it.
+ */
+export const frontLip = (fitting: SlideOut, { catalog }: Pick<CarcassContext, 'catalog'>, make: Make): number => {
+  const latch = letInLatch(fitting, catalog);
+  const wanted = latch?.sizeMm?.[1] ?? 0;
+  const most = fitting.second ? fitting.second.upMm - make.deckSheet.thicknessMm : Infinity;
+  return Math.max(fitting.lipHeightMm, Math.min(wanted, most));
+};
+
+const lipsThick = (fitting: SlideOut, context: CarcassContext, make: Make): number =>
+  [frontLip(fitting, context, make), fitting.lipHeightMm].filter((height) => height > 0).length *
+  make.lipSheet.thicknessMm;
 
 const clearNeed = (fitting: SlideOut, context: CarcassContext, counting: Counting, make: Make): Vec3 => {
   const worth = context.rule('least-inside');
@@ -99,8 +117,15 @@ export const lowSecond = (
 };
 
 /** Mass of the deck and its lips of this outside size (kg). */
-const emptyKg = (fitting: SlideOut, slide: Slide, width: number, depth: number, make: Make): number => {
-  const sides = 2 * depth * sideHeight(fitting, slide, make) + 2 * width * fitting.lipHeightMm;
+const emptyKg = (
+  fitting: SlideOut,
+  slide: Slide,
+  [width, depth]: Vec2,
+  make: Make,
+  context: Pick<CarcassContext, 'catalog'>,
+): number => {
+  const lips = width * (fitting.lipHeightMm + frontLip(fitting, context, make));
+  const sides = 2 * depth * sideHeight(fitting, slide, make) + lips;
   const ends = fitting.second ? 2 * width * fitting.lipHeightMm * make.lipSheet.thicknessMm : 0;
   const deck = (fitting.second ? 2 : 1) * width * depth * make.deckSheet.thicknessMm;
   return sheetMassKg(deck, make.deckSheet) + sheetMassKg(sides * make.lipSheet.thicknessMm + ends, make.lipSheet);
@@ -128,7 +153,8 @@ const askOf = (fitting: SlideOut, context: CarcassContext, make: Make, frame: Fr
     mounts: mountsOf(fitting),
     shortest: () => frame.shortest,
     width: frame.width,
-    load: ({ slide, lengthMm }) => gearKg + emptyKg(fitting, slide, frame.width(slide), frame.depth ?? lengthMm, make),
+    load: ({ slide, lengthMm }) =>
+      gearKg + emptyKg(fitting, slide, [frame.width(slide), frame.depth ?? lengthMm], make, context),
     locks: (loadKg) => {
       const wanted = wantedLocks(fitting);
       return loadKg > context.rule('slide-out-lock-mass') ? { ...wanted, in: true, out: true } : wanted;
@@ -146,17 +172,20 @@ interface Need {
 export const needOf = (fitting: SlideOut, context: CarcassContext, counting: Counting): Need => {
   const make = makeOf(fitting, context);
   const clear = clearNeed(fitting, context, counting, make);
-  const shortest = clear[1] + lipsThick(fitting, make);
+  const shortest = clear[1] + lipsThick(fitting, context, make);
   const width = (slide: Slide): number => leastWide(fitting, slide, clear[0], make);
   const option = leastSlide(context, askOf(fitting, context, make, { width, depth: null, shortest }));
   if (!option) return { room: clear, option };
   const { slide, lengthMm } = option;
   const [latchWide, latchHigh] = frontNeed(context, [fitting.latch]);
   const deck = make.deckSheet.thicknessMm;
-  const overDeck = Math.max(clear[2], sideHeight(fitting, slide, make) - deck, latchHigh - deck);
+  const lip = frontLip(fitting, context, make);
+  // A latch that is let in stands in the lip over the deck, any other before both.
+  const overDeck = Math.max(clear[2], sideHeight(fitting, slide, make) - deck, lip, latchHigh - deck);
+  const sides = letInLatch(fitting, context.catalog) === null ? 0 : sidesThick(fitting, slide, make);
   return {
     room: [
-      Math.max(width(slide), latchWide) + 2 * beside(slide, make),
+      Math.max(width(slide), latchWide + sides) + 2 * beside(slide, make),
       Math.max(lengthMm, shortest) + make.behind,
       under(slide, make) + deck + overDeck + make.above,
     ],
@@ -200,5 +229,5 @@ export const safeLoadKg = (
   [width, depth]: Vec3,
 ): number => {
   const allowed = allowedSlideLoadKg(slide, lengthMm, width, context.rules);
-  return Math.max(0, Math.floor(allowed - emptyKg(fitting, slide, width, depth, make)));
+  return Math.max(0, Math.floor(allowed - emptyKg(fitting, slide, [width, depth], make, context)));
 };

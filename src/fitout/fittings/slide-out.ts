@@ -3,7 +3,8 @@ import type { FittingByKind, Opening } from '../../design/index.ts';
 import { backStops } from '../back-stop.ts';
 import type { Board } from '../board.ts';
 import type { CarcassContext } from '../context.ts';
-import { fastenersOf, hardwareOf, onFront, pieceOf, screwsAlong } from '../hardware.ts';
+import { fastenersOf, hardwareOf, pieceOf, screwsAlong } from '../hardware.ts';
+import { frontPiece, isLetIn } from '../let-in.ts';
 import type { PartId } from '../parts.ts';
 import { type SlideOption, slideProblems } from '../slide-choice.ts';
 import { type SlideSide, slideParts, slidingOut } from '../slide-parts.ts';
@@ -13,6 +14,7 @@ import { stockOf } from '../stock.ts';
 import { type SecondLevel, secondLevel } from './second-level.ts';
 import {
   chooseSlide,
+  frontLip,
   lowSecond,
   type Make,
   makeOf,
@@ -125,23 +127,22 @@ const insideRooms = (carried: Carried, tray: TrayBoards, second: SecondLevel | n
   ];
 };
 
-/** The latch in the middle of the tray's front, reaching inward from its face, no lower than the tray itself. */
-const latchParts = (
-  fitting: SlideOut,
-  room: Room,
-  outside: Box,
-  make: Make,
-  context: CarcassContext,
-  mover: PartId,
-) => {
+/**
+ * The latch in the middle of the tray's front, reaching inward from its face: one that is let in stands in the lip, any
+ * other before lip and deck, no lower than the tray itself.
+ */
+const latchParts = ({ fitting, room, make, context, mover }: Carried, outside: Box, tray: TrayBoards): FittingParts => {
   const { id } = room.opening;
   if (fitting.latch === null) return NO_PARTS;
-  const size = hardwareOf(context, fitting.latch, id).record?.sizeMm ?? null;
+  const { record } = hardwareOf(context, fitting.latch, id);
+  const lip = isLetIn(record) ? tray.front : null;
   const front = make.deckSheet.thicknessMm + fitting.lipHeightMm;
-  const up = outside.min[2] + Math.max(front, size?.[1] ?? 0) / 2;
+  const up = lip
+    ? (lip.box.min[2] + lip.box.max[2]) / 2
+    : outside.min[2] + Math.max(front, record?.sizeMm?.[1] ?? 0) / 2;
   const at: Vec3 = [(outside.min[0] + outside.max[0]) / 2, outside.min[1], up];
-  const place = size ? onFront(size, at, 'inward') : at;
-  return pieceOf(context, { id: `${id}/latch`, origin: id, item: fitting.latch, quantity: 1, at: place, mover });
+  const piece = { id: `${id}/latch`, origin: id, item: fitting.latch, mover, at, boards: lip ? [lip] : [] };
+  return frontPiece(context, piece, 'inward');
 };
 
 const fasteners = (
@@ -202,6 +203,7 @@ const solveSlideOut = (fitting: SlideOut, room: Room, context: CarcassContext): 
     deckSheet: make.deckSheet,
     lipSheet: make.lipSheet,
     sideHeight: sideHeight(fitting, slide, make),
+    frontLip: frontLip(fitting, context, make),
     lipHeight: fitting.lipHeightMm,
     housing: context.rule('dado-depth-share') * make.lipSheet.thicknessMm,
   };
@@ -231,7 +233,7 @@ const solveSlideOut = (fitting: SlideOut, room: Room, context: CarcassContext): 
   return together([
     own,
     slideParts(context, { room, option, sides, mover }, thickness),
-    latchParts(fitting, room, outside, make, context, mover),
+    latchParts(carried, outside, tray),
     backStops(context, room, outside, fitting.backStop),
     tieDownParts(fitting, room, tray, slide.mount === 'under' ? slide.heightMm : 0, context, mover),
     loadPlate(carried, outside, option),

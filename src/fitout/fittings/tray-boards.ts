@@ -13,7 +13,9 @@ export interface TrayJob {
   readonly lipSheet: Material;
   /** Height of the sides from the lower face of the deck; zero for none. */
   readonly sideHeight: number;
-  /** Height of front and back lip over the deck; zero for none. */
+  /** Height of the front lip over the deck; zero for none. */
+  readonly frontLip: number;
+  /** Height of the back lip over the deck, and of both on a second one; zero for none. */
   readonly lipHeight: number;
   /** How far the deck reaches into the sides. */
   readonly housing: number;
@@ -23,6 +25,8 @@ export interface TrayBoards {
   readonly deck: Board;
   readonly left: Board | null;
   readonly right: Board | null;
+  /** The front lip, or null where there is none. */
+  readonly front: Board | null;
   readonly all: readonly Board[];
   /** Clear room above the deck between the lips, up to the ceiling. */
   readonly inside: Box;
@@ -69,11 +73,14 @@ const traySides = (
  * the deck. Without sides the deck takes the full width.
  */
 export const trayBoards = (job: TrayJob): TrayBoards => {
-  const { box, deckSheet, lipSheet, sideHeight, lipHeight } = job;
+  const { box, deckSheet, lipSheet, sideHeight } = job;
   const { min, max } = box;
   const sideThick = sideHeight > 0 ? lipSheet.thicknessMm : 0;
-  const lipThick = lipHeight > 0 ? lipSheet.thicknessMm : 0;
-  const [x0, x1, y0, y1] = [min[0] + sideThick, max[0] - sideThick, min[1] + lipThick, max[1] - lipThick];
+  const [frontThick, backThick] = [job.frontLip, job.lipHeight].map((height) =>
+    height > 0 ? lipSheet.thicknessMm : 0,
+  );
+  const [x0, x1] = [min[0] + sideThick, max[0] - sideThick];
+  const [y0, y1] = [min[1] + (frontThick ?? 0), max[1] - (backThick ?? 0)];
   const into = sideHeight > 0 ? job.housing : 0;
   const upper = min[2] + deckSheet.thicknessMm;
   const { left, right } = traySides(job, x0, x1);
@@ -83,11 +90,12 @@ export const trayBoards = (job: TrayJob): TrayBoards => {
     { min: [x0 - into, min[1], min[2]], max: [x1 + into, max[1], upper] },
     { along: BACKWARD, face: UPWARD, material: deckSheet },
   );
-  const lip = (role: string, from: number, to: number): Board => {
-    const standing: Box = { min: [x0, from, upper], max: [x1, to, upper + lipHeight] };
-    return trayBoard(job, role, standing, { along: RIGHT, face: TO_FACE });
+  const lip = (role: string, from: number, to: number, height: number): Board | null => {
+    const standing: Box = { min: [x0, from, upper], max: [x1, to, upper + height] };
+    return height > 0 ? trayBoard(job, role, standing, { along: RIGHT, face: TO_FACE }) : null;
   };
-  const ends = lipHeight > 0 ? [lip('lip-front', min[1], y0), lip('lip-back', y1, max[1])] : [];
-  const all = [left, right, deck, ...ends].filter((board) => board !== null);
-  return { deck, left, right, all, inside: { min: [x0, y0, upper], max: [x1, y1, max[2]] } };
+  const front = lip('lip-front', min[1], y0, job.frontLip);
+  const back = lip('lip-back', y1, max[1], job.lipHeight);
+  const all = [left, right, deck, front, back].filter((board) => board !== null);
+  return { deck, left, right, front, all, inside: { min: [x0, y0, upper], max: [x1, y1, max[2]] } };
 };

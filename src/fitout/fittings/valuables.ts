@@ -1,9 +1,7 @@
-import type { Vec3 } from '../../base/index.ts';
 import { type Drawer, type FittingByKind, FRESH_FITTINGS } from '../../design/index.ts';
-import { largerOf, RIGHT, UP, UPWARD, withAxis, withSpan } from '../axes.ts';
+import { RIGHT, UP, UPWARD, withAxis, withSpan } from '../axes.ts';
 import type { Board } from '../board.ts';
 import type { CarcassContext } from '../context.ts';
-import { onFront, pieceOf } from '../hardware.ts';
 import { matParts, matThick } from '../mat.ts';
 import { badJoint } from '../problem.ts';
 import { type FittingParts, NO_PARTS, type Room, together } from '../solved.ts';
@@ -13,7 +11,7 @@ import type { FittingSolver } from './solver.ts';
 
 type Valuables = FittingByKind['valuables'];
 
-/** The box is a drawer whose latch is the lock. */
+/** The box is a drawer whose latch is the lock, with the pull beside it. */
 const drawerOf = (fitting: Valuables): Drawer => ({
   ...FRESH_FITTINGS.drawer(() => fitting.inside.id),
   slide: fitting.slide,
@@ -21,12 +19,9 @@ const drawerOf = (fitting: Valuables): Drawer => ({
   boxMaterial: fitting.boxMaterial,
   bottomMaterial: fitting.bottomMaterial,
   latch: fitting.lock,
-  pull: null,
+  pull: fitting.pull,
   inside: fitting.inside,
 });
-
-const sizeOf = (context: CarcassContext, item: string | null): Vec3 =>
-  (item === null ? null : context.catalog.hardware.get(item)?.sizeMm) ?? [0, 0, 0];
 
 const coverThick = ({ coverMaterial }: Valuables, context: CarcassContext): number =>
   coverMaterial === null ? 0 : stockOf(context.catalog, coverMaterial, context.carcass.id).material.thicknessMm;
@@ -74,25 +69,6 @@ const coverParts = (fitting: Valuables, room: Room, context: CarcassContext): Fi
   return { ...NO_PARTS, assemblies: boards.length > 0 ? [{ assembly, mover: room.mover, boards }] : [], problems };
 };
 
-/** The pull stands out of the front to the left of the lock, so that both can be worked. */
-const pullParts = (
-  fitting: Valuables,
-  room: Room,
-  front: Board,
-  mover: string,
-  context: CarcassContext,
-): FittingParts => {
-  const { pull } = fitting;
-  if (pull === null) return NO_PARTS;
-  const { id } = room.opening;
-  const { min, max } = front.box;
-  const size = sizeOf(context, pull);
-  const beside = sizeOf(context, fitting.lock)[0] / 2 + context.rule('gap-moving-parts') + size[0] / 2;
-  const at: Vec3 = [(min[0] + max[0]) / 2 - beside, min[1], (min[2] + max[2]) / 2];
-  const place = size[0] > 0 ? onFront(size, at, 'outward') : at;
-  return pieceOf(context, { id: `${id}/pull`, origin: id, item: pull, quantity: 1, at: place, mover });
-};
-
 const solveValuables = (fitting: Valuables, room: Room, context: CarcassContext): FittingParts => {
   const { opening } = room;
   const name = opening.name === '' ? `${context.carcass.name} valuables`.trim() : opening.name;
@@ -100,27 +76,21 @@ const solveValuables = (fitting: Valuables, room: Room, context: CarcassContext)
   const parts = drawerSolver.solve(drawerOf(fitting), { ...room, box: under, opening: { ...opening, name } }, context);
   const cover = coverParts(fitting, room, context);
   const [box] = parts.assemblies;
-  const front = box?.boards.find(({ role }) => role === 'front');
   const [inner] = parts.inner;
-  if (!box?.mover || !front || !inner) return together([parts, cover]);
+  if (!box?.mover || !inner) return together([parts, cover]);
   const lined = withAxis(inner.box.min, UP, inner.box.min[UP] + matThick(context, fitting.liner));
   return together([
     { ...parts, inner: [{ ...inner, box: { min: lined, max: inner.box.max } }] },
     cover,
-    pullParts(fitting, room, front, box.mover, context),
     matParts(context, { id: `${opening.id}/liner`, origin: opening.id, item: fitting.liner }, inner.box, box.mover),
   ]);
 };
 
-/** A drawer behind a lock, its bottom lined, a fixed sheet over it; the pull stands beside the lock. */
+/** A drawer behind a lock, its bottom lined, a fixed sheet over it. */
 export const valuablesSolver: FittingSolver<Valuables> = {
   leastRoom: (fitting, where, context) => {
     const [across, deep, up] = drawerSolver.leastRoom(drawerOf(fitting), where, context);
-    const [lock, pull] = [sizeOf(context, fitting.lock), sizeOf(context, fitting.pull)];
-    const reveals = 2 * context.rule('reveal-front');
-    const front = fitting.pull === null ? 0 : lock[0] + 2 * (pull[0] + context.rule('gap-moving-parts')) + reveals;
-    const box = largerOf([across, deep, up + matThick(context, fitting.liner)], [front, 0, pull[1] + reveals]);
-    return withAxis(box, UP, box[UP] + coverThick(fitting, context));
+    return [across, deep, up + matThick(context, fitting.liner) + coverThick(fitting, context)];
   },
   solve: solveValuables,
 };

@@ -10,6 +10,7 @@ import {
   type Triangle,
 } from '../../bodies/index.ts';
 import { type CargoSpace, gapHalfWidth } from '../../envelope/index.ts';
+import { wholePart } from '../../fitout/index.ts';
 import type { Job } from '../job.ts';
 import type { StandingBody } from '../standing.ts';
 import { NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
@@ -105,7 +106,7 @@ export const bodyInSpace = (job: Job): Verdict => {
       limit,
       uncertainty: halfWidthAt(job, space, gap, limit.value),
       at: segmentOf(gap),
-      facts: { body: standing.body.id, bodyName: standing.body.name },
+      facts: { body: wholePart(standing.body.id), bodyName: standing.body.name },
     }),
   );
   return judgeGaps('body-in-space', 'gap', seen, inside.length);

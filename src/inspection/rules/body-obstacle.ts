@@ -1,6 +1,7 @@
 import { ROUNDING_MM } from '../../base/index.ts';
 import { gapWithin } from '../../bodies/index.ts';
 import type { Obstacle } from '../../design/index.ts';
+import { wholePart } from '../../fitout/index.ts';
 import { nearBetween } from '../broad-phase.ts';
 import { halfWidthTo, type Job } from '../job.ts';
 import type { StandingBody, StandingVehicle } from '../standing.ts';
@@ -53,7 +54,7 @@ export const bodyObstacle = (job: Job): Verdict => {
         limit: limitOf(obstacle),
         uncertainty: halfWidthTo(job, obstacle.body.id),
         at: segmentOf(gap),
-        facts: { body: standing.body.id, bodyName: standing.body.name, obstacle: obstacle.body.name },
+        facts: { body: wholePart(standing.body.id), bodyName: standing.body.name, obstacle: obstacle.body.name },
       });
     },
   );

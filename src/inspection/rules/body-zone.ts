@@ -1,5 +1,6 @@
 import { gapWithin, shapeBox } from '../../bodies/index.ts';
 import type { PlacedZone } from '../../envelope/index.ts';
+import { wholePart } from '../../fitout/index.ts';
 import { nearBetween } from '../broad-phase.ts';
 import type { Job } from '../job.ts';
 import { type Limit, limitAt, ruleLimit, type Verdict } from '../verdict.ts';
@@ -45,7 +46,7 @@ export const bodyZone = (job: Job): Verdict => {
         uncertainty: job.gapUncertainty,
         at: segmentOf(gap),
         facts: {
-          body: standing.body.id,
+          body: wholePart(standing.body.id),
           bodyName: standing.body.name,
           zone: kept.zone.name,
           zoneRule: kept.zone.rule,

@@ -1,6 +1,7 @@
 import { boxesMeet, boxGrown } from '../../base/index.ts';
 import { type Gap, gapWithin } from '../../bodies/index.ts';
 import type { Obstacle } from '../../design/index.ts';
+import { wholePart } from '../../fitout/index.ts';
 import { halfWidthTo, type Job } from '../job.ts';
 import type { StandingBody, StandingVehicle } from '../standing.ts';
 import { type Limit, ruleLimit, type Verdict } from '../verdict.ts';
@@ -36,7 +37,7 @@ const nearnessOf = (job: Job, limit: Limit, standing: StandingBody, vehicle: Sta
   limit,
   uncertainty: halfWidthTo(job, vehicle.body.id),
   at: segmentOf(gap),
-  facts: { body: standing.body.id, bodyName: standing.body.name, closure: vehicle.body.name },
+  facts: { body: wholePart(standing.body.id), bodyName: standing.body.name, closure: vehicle.body.name },
 });
 
 /**

@@ -1,6 +1,7 @@
-import { boxMiddle, negate, turnAbout, type Vec3 } from '../../base/index.ts';
+import { boxAround, boxMiddle, negate, turnAbout, type Vec3 } from '../../base/index.ts';
 import { shapeAt, shapeBox } from '../../bodies/index.ts';
 import { findOpening } from '../../design/index.ts';
+import { wholePart } from '../../fitout/index.ts';
 import { standsInAisle } from '../aisle.ts';
 import type { Finding } from '../finding.ts';
 import type { Job } from '../job.ts';
@@ -142,8 +143,11 @@ const openBoards = (job: Stood): readonly OpenBoard[] =>
     if (motion.kind !== 'turn' || content?.kind !== 'fitted' || !('worklight' in content.fitting)) return [];
     const pose = turnAbout(motion.point, motion.axis, motion.travelRad);
     const leaf = job.fitout.panels.find(({ mover, role }) => mover === id && role === 'front');
-    const body = job.fitout.bodies.find((own) => own.id === leaf?.id);
-    if (!leaf || !body) return [];
+    // A leaf that a latch is let into is several bodies.
+    const corners = job.fitout.bodies
+      .filter((own) => wholePart(own.id) === leaf?.id)
+      .flatMap(({ shape }) => shapeAt(shape, pose).vertices);
+    if (!leaf || corners.length === 0) return [];
     const [, , square] = leaf.pose.turn;
     const flat =
       Math.abs(
@@ -152,7 +156,7 @@ const openBoards = (job: Stood): readonly OpenBoard[] =>
           0,
         ),
       ) > FLAT;
-    return [{ opening: origin, carcass: leaf.carcass, middle: boxMiddle(shapeBox(shapeAt(body.shape, pose))), flat }];
+    return [{ opening: origin, carcass: leaf.carcass, middle: boxMiddle(boxAround(corners)), flat }];
   });
 
 /** An open command board at a height to write at: flat like a table, or upright with its middle before hand and eye. */

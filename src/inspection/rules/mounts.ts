@@ -1,6 +1,6 @@
 import { boxMiddle, HOME, ROUNDING_MM, turned } from '../../base/index.ts';
 import { certifiedTravel, gapWithin, shapeBox } from '../../bodies/index.ts';
-import type { FitOut } from '../../fitout/index.ts';
+import { type FitOut, wholePart } from '../../fitout/index.ts';
 import type { Finding } from '../finding.ts';
 import type { Job } from '../job.ts';
 import { type InTheWay, openPose, openVehicle } from '../travel/movers.ts';
@@ -23,7 +23,7 @@ const mountsOf = (job: Job): readonly Standing[] => {
   const cabinet = job.standing
     .filter(({ closure, body }) => closure === null && body.kind !== 'plug-room')
     .map(({ body }): InTheWay => {
-      const part = body.kind === 'panel' || body.kind === 'hardware' ? body.id : body.origin;
+      const part = body.kind === 'panel' || body.kind === 'hardware' ? wholePart(body.id) : body.origin;
       return { part, name: body.name, shape: body.shape, vehicle: null, doubt: 0 };
     });
   const brackets = new Set<unknown>(

@@ -1,4 +1,5 @@
 import { dot, ROUNDING_MM, type Vec3 } from '../../base/index.ts';
+import { wholePart } from '../../fitout/index.ts';
 import type { Job } from '../job.ts';
 import { type BodyPair, overlaps } from '../pairs.ts';
 import type { CabinetBody } from '../standing.ts';
@@ -32,7 +33,7 @@ const closesOnto = (pair: BodyPair, front: CabinetBody, slides: ReadonlyMap<stri
 export const movingGap = (job: Job): Verdict => {
   const fronts = new Set(job.fitout.panels.filter((panel) => panel.role === 'front').map((panel) => panel.id));
   const slides = slidesOf(job);
-  const frontsIn = (pair: BodyPair) => [pair.a.body, pair.b.body].filter(({ id }) => fronts.has(id));
+  const frontsIn = (pair: BodyPair) => [pair.a.body, pair.b.body].filter(({ id }) => fronts.has(wholePart(id)));
   const apart = job.pairs.filter(
     (pair) =>
       pair.relation === 'same-carcass' &&

@@ -1,4 +1,5 @@
 import { compareMarks, compareText } from '../../base/index.ts';
+import { wholePart } from '../../fitout/index.ts';
 import type { Finding, FindingFacts, Measured, Severity } from '../finding.ts';
 import type { BodyPair } from '../pairs.ts';
 import type { RuleId } from '../rule-ids.ts';
@@ -18,7 +19,7 @@ const isBoard = ({ body }: StandingBody): boolean => body.kind === 'panel' || bo
 
 /** Of two carcasses the carcass is named, within one the panel; gear and devices always by themselves. */
 const nameIn = (pair: BodyPair, standing: StandingBody): string =>
-  isBoard(standing) && pair.relation !== 'two-carcasses' ? standing.body.id : standing.subject;
+  isBoard(standing) && pair.relation !== 'two-carcasses' ? wholePart(standing.body.id) : standing.subject;
 
 const ordered = (pair: BodyPair): readonly [StandingBody, StandingBody] => {
   const rank =
@@ -29,10 +30,10 @@ const ordered = (pair: BodyPair): readonly [StandingBody, StandingBody] => {
 const factsOf = (pair: BodyPair): FindingFacts => {
   const [first, second] = ordered(pair);
   return {
-    first: first.body.id,
+    first: wholePart(first.body.id),
     firstName: first.body.name,
     firstKind: first.body.kind,
-    second: second.body.id,
+    second: wholePart(second.body.id),
     secondName: second.body.name,
     secondKind: second.body.kind,
     relation: pair.relation,
