@@ -155,6 +155,8 @@ export const hardwareSchema = z.strictObject({
   holeMm: positive.optional(),
   /** Ratchets: the angle between two places that one holds, in degrees. */
   stepDeg: positive.optional(),
+  /** Braces of an angle: thickness of the leg that bolts go through; a flat bar is as thick as its height. */
+  legMm: positive.optional(),
   /** Vents: free area of one piece. */
   freeMm2: positive.optional(),
   /** Cable: copper area of one conductor. */

@@ -18,7 +18,7 @@ import {
 import type { Board, HoleWish } from './board.ts';
 import type { CarcassContext } from './context.ts';
 import { outsideSize } from './frames.ts';
-import { pieceOf } from './hardware.ts';
+import { boltLengthMm, pieceOf } from './hardware.ts';
 import type { PlacedAnchor } from './parts.ts';
 import { badJoint } from './problem.ts';
 import { type FittingParts, NO_PARTS, together } from './solved.ts';
@@ -72,7 +72,7 @@ const headOf = ({
   washer,
 }: Job): { readonly wide: number; readonly high: number; readonly letIn: boolean } => {
   const [length, wide] = bolt?.sizeMm ?? [0, 0];
-  const nominal = Number(/x(\d+)$/.exec(bolt?.id ?? '')?.[1] ?? length);
+  const nominal = bolt ? boltLengthMm(bolt) : length;
   return {
     wide: Math.max(wide, washer?.sizeMm?.[0] ?? 0),
     high: Math.max(0, length - nominal) + (washer?.sizeMm?.[2] ?? 0),

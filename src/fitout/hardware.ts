@@ -19,6 +19,9 @@ export const hardwareOf = (context: CarcassContext, id: string | null, at: NodeI
   return { record, problems: record ? [] : [unknown('unknown-hardware', at, id)] };
 };
 
+/** Length of a bolt under its head, from the size in its id (`bolt-m8x40`), else with its head. */
+export const boltLengthMm = ({ id, sizeMm }: Hardware): number => Number(/x(\d+)$/.exec(id)?.[1] ?? sizeMm?.[0] ?? 0);
+
 export interface PieceWish {
   readonly id: PartId;
   readonly origin: NodeId;

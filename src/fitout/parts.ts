@@ -241,6 +241,45 @@ export interface PlacedAnchor {
   readonly bracket: string | null;
 }
 
+/** A bolt of a brace in the panel that it goes through. */
+export interface PlacedBraceBolt {
+  readonly id: PartId;
+  readonly carcass: NodeId;
+  readonly panel: PartId;
+  /** On the face of the carcass. */
+  readonly at: Vec3;
+  /** Into the carcass, of length 1. */
+  readonly into: Vec3;
+  /** Least distance of the bolt's middle to an edge of the panel; negative outside it. */
+  readonly edgeMm: number;
+  /** The panel under the bar (mm). */
+  readonly gripMm: number;
+}
+
+/** A bar bolted to two carcasses. */
+export interface PlacedBrace {
+  readonly id: NodeId;
+  readonly name: string;
+  /** Bar stock by the metre. */
+  readonly item: string;
+  readonly carcasses: readonly [NodeId, NodeId];
+  /** Midway between its outer bolts. */
+  readonly at: Vec3;
+  /** From the first carcass to the second, of length 1. */
+  readonly along: Vec3;
+  readonly lengthMm: number;
+  readonly holeMm: number;
+  /** Its holes from the end at the first carcass, in the order of the bolts wished for. */
+  readonly holesMm: readonly number[];
+  /** Those that meet a panel. */
+  readonly bolts: readonly PlacedBraceBolt[];
+  readonly bolt: string | null;
+  readonly washer: string | null;
+  readonly nut: string | null;
+  /** False where it has a problem: it then holds nothing. */
+  readonly sound: boolean;
+}
+
 /** Gear in its place: its box in room coordinates, for the check against the room, and its name for people. */
 export interface PlacedGear {
   readonly gear: NodeId;
@@ -284,5 +323,6 @@ export type FitOut = DeepReadonly<{
   rooms: GearRoom[];
   gear: PlacedGear[];
   anchors: PlacedAnchor[];
+  braces: PlacedBrace[];
   problems: FitProblem[];
 }>;

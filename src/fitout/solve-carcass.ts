@@ -4,6 +4,7 @@ import type { Carcass, Gear, NodeId } from '../design/index.ts';
 import { allowancesOf, cableOf } from './allowances.ts';
 import { anchorParts } from './anchors.ts';
 import { AXES } from './axes.ts';
+import type { HoleWish } from './board.ts';
 import { type CarcassShell, carcassShell } from './carcass-boards.ts';
 import { chamferPanels } from './chamfer-panels.ts';
 import { chasesOf } from './chases.ts';
@@ -32,6 +33,8 @@ export interface CarcassOrder {
   /** Low corner on the vehicle's axes. */
   readonly low: Vec3;
   readonly rules: HouseRules;
+  /** Holes that braces want in its panels, in its own coordinates. */
+  readonly braceHoles: readonly HoleWish[];
 }
 
 const contextOf = ({ carcass, gear, rules }: CarcassOrder, catalog: Catalog): CarcassContext => {
@@ -84,7 +87,7 @@ interface Inside {
 }
 
 /** Everything of a carcass but its gear, in carcass coordinates. */
-const solveInside = (context: CarcassContext): Inside => {
+const solveInside = (context: CarcassContext, braceHoles: readonly HoleWish[]): Inside => {
   const { carcass, catalog } = context;
   const shell = carcassShell(context);
   const stock = stockOf(catalog, carcass.material, carcass.id);
@@ -99,7 +102,7 @@ const solveInside = (context: CarcassContext): Inside => {
   const anchors = anchorParts(context, [...shell.boards, ...stand.boards]);
   const chases = chasesOf(context, shell.boards);
   const chamfers = chamferPanels(shell.chamfers, shell.outside, context);
-  const wishes = together([rooms, anchors, chases]);
+  const wishes = together([rooms, anchors, chases, { holes: braceHoles }]);
   const shellBoards: AssemblyBoards = { assembly: carcass.id, mover: null, boards: shell.boards };
   const under: AssemblyBoards = {
     assembly: `${carcass.id}/stand`,
@@ -140,7 +143,7 @@ export const solveCarcass = (order: CarcassOrder, catalog: Catalog): FitOut => {
   const context = contextOf(order, catalog);
   const { id, name } = order.carcass;
   const pose = carcassPose(order.carcass, order.low);
-  const { parts, openings } = solveInside(context);
+  const { parts, openings } = solveInside(context, order.braceHoles);
   const gear = placeGear(order.gear, id, parts.rooms, openings, context.rule);
   const bodies = [...parts.bodies, ...gear.bodies];
   const { panels, movers, masses, hardware, devices, rooms, anchors, ...rest } = intoVehicle(
@@ -160,6 +163,7 @@ export const solveCarcass = (order: CarcassOrder, catalog: Catalog): FitOut => {
     rooms,
     gear: gear.gear,
     anchors,
+    braces: [],
     problems: [...rest.problems, ...gear.problems],
   };
 };

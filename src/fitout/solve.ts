@@ -1,6 +1,8 @@
 import { groupBy, ORIGIN, type Vec3 } from '../base/index.ts';
 import type { Catalog, HouseRules } from '../catalog/index.ts';
 import { type Carcass, type Design, type Gear, type NodeId, openingsFrom } from '../design/index.ts';
+import type { HoleWish } from './board.ts';
+import { braceHoles, isLaid, layBrace } from './brace-lay.ts';
 import { solveBraces } from './braces.ts';
 import { type MountParts, solveMounts } from './mounts.ts';
 import type { FitOut, FitProblem } from './parts.ts';
@@ -10,12 +12,20 @@ import { type CarcassOrder, solveCarcass } from './solve-carcass.ts';
 /** Solves designs one after the other and remembers each carcass, so that only what changed is solved again. */
 export type FitOutSolver = (design: Design, rules: HouseRules) => FitOut;
 
+const sameHole = (a: HoleWish, b: HoleWish | undefined): boolean =>
+  b !== undefined &&
+  a.board === b.board &&
+  a.diameter === b.diameter &&
+  a.at.every((value, axis) => value === b.at[axis]);
+
 const sameOrder = (a: CarcassOrder, b: CarcassOrder): boolean =>
   a.carcass === b.carcass &&
   a.rules === b.rules &&
   a.low.every((value, axis) => value === b.low[axis]) &&
   a.gear.length === b.gear.length &&
-  a.gear.every((gear, i) => gear === b.gear[i]);
+  a.gear.every((gear, i) => gear === b.gear[i]) &&
+  a.braceHoles.length === b.braceHoles.length &&
+  a.braceHoles.every((hole, i) => sameHole(hole, b.braceHoles[i]));
 
 const strayGear = (gear: Gear): FitProblem => ({
   code: 'no-such-opening',
@@ -60,6 +70,7 @@ const joined = (parts: readonly FitOut[]): Omit<FitOut, 'problems'> => ({
   rooms: parts.flatMap(({ rooms }) => rooms),
   gear: parts.flatMap(({ gear }) => gear),
   anchors: parts.flatMap(({ anchors }) => anchors),
+  braces: parts.flatMap(({ braces }) => braces),
 });
 
 /** Masses that somebody put right stand in the place of what catalogue and sheet say. */
@@ -96,9 +107,13 @@ export const createFitOutSolver = (catalog: Catalog): FitOutSolver => {
     const places = placesOf(carcasses);
     const { byCarcass, stray } = sortGear(design, openingIds);
     const now: typeof last = new Map();
+    const ground = { catalog, rules, carcasses, lows: places.lows };
+    const lays = design.cabinet.braces.map((brace) => layBrace(brace, ground));
+    const laid = lays.filter(isLaid);
     const parts = carcasses.map((carcass) => {
       const { id } = carcass;
-      const order = { carcass, gear: byCarcass.get(id) ?? [], low: places.lows.get(id) ?? ORIGIN, rules };
+      const low = places.lows.get(id) ?? ORIGIN;
+      const order = { carcass, gear: byCarcass.get(id) ?? [], low, rules, braceHoles: braceHoles(laid, carcass, low) };
       const before = last.get(id);
       const remembered =
         before && sameOrder(before.order, order) ? before : { order, parts: solveCarcass(order, catalog) };
@@ -116,10 +131,11 @@ export const createFitOutSolver = (catalog: Catalog): FitOutSolver => {
         parts: solveMounts(design.mounts, { catalog, rules, lows: places.lows }),
       };
     const mounts = lastMounts.parts;
-    const braces = solveBraces(design.cabinet.braces, { catalog, rules, carcasses, lows: places.lows });
     const all = joined(parts);
+    const braces = solveBraces(lays, ground, all.panels);
     return {
       ...all,
+      braces: braces.braces,
       bodies: [...all.bodies, ...braces.bodies, ...mounts.bodies],
       masses: withKnown([...all.masses, ...braces.masses, ...mounts.masses], design.vehicle.knownMasses),
       hardware: [...all.hardware, ...braces.hardware, ...mounts.hardware],

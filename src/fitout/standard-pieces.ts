@@ -16,6 +16,11 @@ export const PIECES = {
   bracket: 'bolt-m8x40',
   /** A clamp, a cradle or an arm through its panel. */
   clamp: 'bolt-m6x30',
+  /** A brace through the panel of a carcass: the shorter where it reaches, its washer and nut inside. */
+  brace: 'bolt-m8x40',
+  braceLong: 'bolt-m8x70',
+  braceWasher: 'washer-m8-30',
+  braceNut: 'lock-nut-m8',
   /** Under an adjustable shelf. */
   shelfPin: 'shelf-pin-lock-5',
 } as const;

@@ -5,6 +5,7 @@ import type { FitOut, SolvedCarcass } from '../fitout/index.ts';
 import { nameOfPart } from '../says/index.ts';
 import { type Assembly, assembliesOf, piecesOf } from './assembly/index.ts';
 import { assemblyOrder } from './assembly-order.ts';
+import { type BraceBar, braceBars } from './brace-bars.ts';
 import { type CutListRow, cutList } from './cut-list.ts';
 import { assemblyDrawing } from './drawing/assembly-drawing.ts';
 import type { Drawing } from './drawing/drawing.ts';
@@ -13,6 +14,7 @@ import { faceView } from './drawing/face-view.ts';
 import { type GeneralViewName, generalView } from './drawing/general-view.ts';
 import { orderSheets } from './drawing/order-sheets.ts';
 import { type PartWords, panelDrawing } from './drawing/panel-drawing.ts';
+import { partDxf } from './dxf/index.ts';
 import { type MarkedPart, type Marks, markParts } from './marks.ts';
 import { templateDxf, templateFigure, templateSheets } from './template/index.ts';
 import { type TitleWords, titleWords } from './title-words.ts';
@@ -32,7 +34,7 @@ export interface Drawings {
   readonly rows: readonly CutListRow[];
   /** A face for each carcass (`face-carcass-1`), `plan`, `side`, each carcass drawn apart, each assembly. */
   readonly views: readonly string[];
-  /** `assembly-order`, and the anchor template of each carcass that has anchors (`template-carcass-1`). */
+  /** `assembly-order`, the anchor template of each carcass that has anchors (`template-carcass-1`), the bar of each brace (`brace-brace-1`). */
   readonly papers: readonly string[];
   /** Marks of the parts: `A1`. */
   readonly parts: readonly string[];
@@ -41,7 +43,7 @@ export interface Drawings {
    * of how many comes next, 0 of 0 before they are counted.
    */
   readonly draw: (name: string, tell?: (step: number, of: number) => void) => readonly Drawing[] | null;
-  /** What is drilled for each carcass that has anchors, as a file for a plotter or a laser, by the name of its paper. */
+  /** What is drilled in the vehicle for each carcass that has anchors, and in each brace, as a file for a machine, by the name of its paper. */
   readonly templateFile: (name: string, held?: string | null) => string | null;
 }
 
@@ -52,6 +54,7 @@ const faceName = ({ id }: SolvedCarcass): string => `face-${id}`;
 const assemblyName = ({ id }: Assembly): string => `assembly-${id.replaceAll('/', '-')}`;
 export const ASSEMBLY_ORDER = 'assembly-order';
 const templateName = ({ id }: SolvedCarcass): string => `template-${id}`;
+const braceName = ({ brace }: BraceBar): string => `brace-${brace.id}`;
 const explodedName = ({ id }: SolvedCarcass): string => `exploded-${id}`;
 
 const wordsOf = (row: CutListRow, title: TitleWords, { rules }: DrawingsInput): PartWords => ({
@@ -62,6 +65,23 @@ const wordsOf = (row: CutListRow, title: TitleWords, { rules }: DrawingsInput): 
   cutLength: row.cutLength,
   cutWidth: row.cutWidth,
   note: row.note,
+  cutToleranceMm: rules.value('cut-tolerance'),
+  boreToleranceMm: rules.value('bore-tolerance'),
+});
+
+const barWords = (
+  { brace, part, materialName, note }: BraceBar,
+  title: TitleWords,
+  { rules }: DrawingsInput,
+  names: (id: string) => string,
+): PartWords => ({
+  ...title,
+  name: names(brace.id),
+  where: brace.carcasses.map(names).join(' to '),
+  materialName,
+  cutLength: part.panel.length,
+  cutWidth: part.panel.width,
+  note,
   cutToleranceMm: rules.value('cut-tolerance'),
   boreToleranceMm: rules.value('bore-tolerance'),
 });
@@ -98,15 +118,17 @@ export const createDrawings = (input: DrawingsInput): Drawings => {
       .filter(({ id }) => fitout.anchors.some(({ carcass }) => carcass === id))
       .map((carcass) => [templateName(carcass), carcass]),
   );
+  const barOf = new Map(braceBars(fitout, catalog).map((bar) => [braceName(bar), bar]));
   const explodedOf = new Map(fitout.carcasses.map((carcass) => [explodedName(carcass), carcass]));
   return {
     marks,
     rows,
     views: [...faceOf.keys(), ...GENERAL, ...explodedOf.keys(), ...assemblyOf.keys()],
-    papers: [...(fitout.panels.length > 0 ? [ASSEMBLY_ORDER] : []), ...templateOf.keys()],
+    papers: [...(fitout.panels.length > 0 ? [ASSEMBLY_ORDER] : []), ...templateOf.keys(), ...barOf.keys()],
     parts: [...partOf.keys()],
     templateFile: (name, held = null) => {
-      const anchored = templateOf.get(name);
+      const [anchored, bar] = [templateOf.get(name), barOf.get(name)];
+      if (bar) return partDxf(bar.part.panel, design.units, bar.part.mark, held);
       return anchored ? templateDxf(templateFigure(anchored, input), design.units, held) : null;
     },
     draw: (name, tell) => {
@@ -127,6 +149,8 @@ export const createDrawings = (input: DrawingsInput): Drawings => {
         const steps = assemblyOrder({ fitout, catalog, rules, marks, names });
         return orderSheets(steps, { ...title, units: design.units }, tell);
       }
+      const bar = barOf.get(name);
+      if (bar) return panelDrawing(bar.part, barWords(bar, title, input, names), design.units);
       const exploded = explodedOf.get(name);
       if (exploded) return [explodedView({ ...common, carcass: exploded, assemblies })];
       const general = GENERAL.find((each) => each === name);

@@ -126,7 +126,12 @@ const templateFiles = (
       const text = drawings.templateFile(name, heldWords(inspection));
       if (text === null) return [];
       return [
-        { path: `template/${name}.dxf`, kind: 'router', about: `holes in the vehicle, in ${unit}: ${name}`, text },
+        {
+          path: `template/${name}.dxf`,
+          kind: 'router',
+          about: `holes in ${name.startsWith('brace-') ? 'a brace' : 'the vehicle'}, in ${unit}: ${name}`,
+          text,
+        },
       ];
     }, []),
     ...(toPdf === undefined ? sheetFiles(name, drawings.draw(name) ?? [], 'template', 'view') : []),

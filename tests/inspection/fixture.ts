@@ -98,6 +98,7 @@ export const fitOut = (parts: Partial<FitOut> = {}): FitOut => ({
   rooms: [],
   gear: [],
   anchors: [],
+  braces: [],
   problems: [],
   ...parts,
 });

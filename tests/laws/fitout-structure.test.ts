@@ -205,7 +205,7 @@ describe('what a carcass weighs', () => {
           const mine = (part: string): boolean => part === id || part.startsWith(`${id}/`);
           const masses = fitOut.masses.filter((item) => mine(item.id));
           const bought = fitOut.hardware
-            .filter((piece) => mine(piece.id) && !(piece.id.endsWith('/bolts') && id.startsWith('brace')))
+            .filter((piece) => mine(piece.id))
             .reduce(
               (sum, { item, quantity }) => sum + quantity * (catalog.hardware.get(item)?.massKg ?? Number.NaN),
               0,

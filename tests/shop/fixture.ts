@@ -190,6 +190,7 @@ export const emptyFitOut: FitOut = {
   rooms: [],
   gear: [],
   anchors: [],
+  braces: [],
   problems: [],
 };
 

@@ -5,8 +5,8 @@ import type { NodeId } from '../parts.ts';
 import type { Brace } from '../structure.ts';
 import { itemOf } from './change.ts';
 
-/** How far in from the edge of its carcass a brace of ordinary make is bolted. */
-const IN_MM = 60;
+/** How far in from the edges of its carcass the outermost bolt of a new brace is: the next one, nearer the edge, still has wood. */
+const IN_MM = 100;
 
 const withBraces = (design: Design, braces: readonly Brace[]): Design => ({
   ...design,

@@ -44,6 +44,7 @@ export const papersOf = (input: PapersInput): readonly Paper[] =>
 /** What the papers among the drawings are, by the start of their names. */
 const PAPER_WORDS = [
   ['template', 'holes in the vehicle at true size'],
+  ['brace', 'a brace: the bar with its holes'],
   ['assembly', 'what goes together in which order'],
 ] as const;
 

@@ -91,6 +91,7 @@ const shopWork = (input: WorkInput): readonly Work[] => {
     work('hours-assemble-part', panels.length, 'part', 'cut list'),
     ...FITTING_WORK.map(([rule, unit]) => work(rule, fittings.get(rule) ?? 0, unit, 'fittings of the design')),
     work('hours-anchor', fitout.anchors.length, 'anchor', 'anchors of the design'),
+    work('hours-brace', fitout.braces.length, 'brace', 'braces of the design'),
     work('hours-install', fitout.carcasses.length, 'carcass', 'carcasses of the design'),
     work('hours-weigh', 1, 'weighing', 'once, after the build'),
   ];

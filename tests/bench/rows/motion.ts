@@ -67,6 +67,7 @@ const drawers = (count: number): FitOut => {
     rooms: [],
     gear: [],
     anchors: [],
+    braces: [],
     problems: [],
     bodies,
     movers,

@@ -45,6 +45,7 @@ export const NOTHING_SOLVED: FitOut = {
   rooms: [],
   gear: [],
   anchors: [],
+  braces: [],
   problems: [],
 };
 

@@ -13,6 +13,7 @@ export const NO_FIT_OUT: FitOut = {
   rooms: [],
   gear: [],
   anchors: [],
+  braces: [],
   problems: [],
 };
 

@@ -6,6 +6,7 @@ const WORDS: Readonly<Record<string, string>> = {
   face: 'Face',
   exploded: 'Drawn apart',
   template: 'Anchor template',
+  brace: 'Bar',
 };
 const WHOLE: Readonly<Record<string, string>> = {
   plan: 'Plan',
