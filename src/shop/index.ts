@@ -45,6 +45,7 @@ export * from './papers/index.ts';
 export * from './price/index.ts';
 export * from './release.ts';
 export * from './review-copy/index.ts';
+export { routerFile } from './router-file.ts';
 export * from './sheet-jobs.ts';
 export * from './sheet-layouts.ts';
 export * from './shop-work.ts';

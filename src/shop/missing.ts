@@ -1,27 +1,43 @@
+import { groupBy } from '../base/index.ts';
+import type { FitProblem } from '../fitout/index.ts';
 import { sayFitProblem } from '../says/index.ts';
 import { namesOf, type PapersInput } from './papers/paper.ts';
 import { boardRemarks } from './sheet-layouts.ts';
 
 type MissingInput = Pick<
   PapersInput,
-  'design' | 'fitout' | 'space' | 'carry' | 'layouts' | 'price' | 'drawings' | 'inspection'
+  'design' | 'fitout' | 'space' | 'carry' | 'layouts' | 'price' | 'drawings' | 'inspection' | 'rules'
 >;
+
+/** Some problems leave nothing to cut, others leave parts that are not as they were meant. */
+const partsOf = ({ at }: FitProblem, { fitout }: MissingInput): string =>
+  fitout.panels.some(({ origin, carcass }) => origin === at || carcass === at)
+    ? 'Its parts are drawn as far as they are known: do not cut them yet.'
+    : 'Its parts are missing.';
+
+/** One sentence for all marks of which the same is not known. */
+const unknownLines = ({ drawings }: MissingInput): readonly string[] =>
+  [...groupBy(drawings.rows, ({ note }) => note)].flatMap(([note, rows]) =>
+    /in the catalog/.test(note) ? [`${rows.map(({ mark }) => mark).join(', ')}: ${note}.`] : [],
+  );
 
 /**
  * What a reader would look for in the packet and not find, a sentence each: parts of the design that could not be
  * solved, parts that lie on no sheet, settings that were not used, what is without a price, views without a vehicle.
  */
 export const missingLines = (input: MissingInput): readonly string[] => {
-  const { design, fitout, space, layouts, price, drawings, inspection } = input;
+  const { design, fitout, space, layouts, price, drawings, inspection, rules } = input;
   const names = namesOf(input);
-  const unknown = drawings.rows.filter(({ note }) => /in the catalog/.test(note));
   return [
-    ...fitout.problems.map((problem) => `${sayFitProblem(problem, design.units, names)}. Its parts are missing.`),
+    ...fitout.problems.map((problem) => `${sayFitProblem(problem, design.units, names)}. ${partsOf(problem, input)}`),
     ...(drawings.rows.length === 0 ? ['Nothing is drawn and nothing cut: the cabinet has no panel yet.'] : []),
     ...layouts.boards.flatMap((laid) =>
       boardRemarks(laid, design.units).map((remark) => `${laid.board.materialName}: ${remark}`),
     ),
-    ...unknown.map(({ mark, note }) => `${mark}: ${note}.`),
+    ...(rules.value('saw-kerf') >= 0
+      ? []
+      : ['The sheets are laid out without a kerf: parts may come out short. State the width of the cut first.']),
+    ...unknownLines(input),
     ...price.missing,
     ...(space === null
       ? ['The vehicle stands behind no view and no gap to it is checked: the survey does not give a cargo space yet.']

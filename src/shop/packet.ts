@@ -16,7 +16,7 @@ import type { PacketFile } from './packet-file.ts';
 import type { PdfWriter } from './paper/index.ts';
 import { booksOf, firstPage, type PapersInput, papersOf } from './papers/index.ts';
 import { type Price, priceCsv, priceTable } from './price/index.ts';
-import { heldPages, heldWords, releaseLines } from './release.ts';
+import { heldDrawings, heldPages, heldWords, releaseLines } from './release.ts';
 import type { SheetLayouts } from './sheet-layouts.ts';
 import { type ShopWorkInput, shopWork } from './shop-work.ts';
 import { titleLine, titleWords } from './title-words.ts';
@@ -77,9 +77,6 @@ const pdfFile = (
     ? []
     : [{ path, kind, about, bytes: toPdf(pages, { title: about, subject: titleLine(design) }) }];
 
-/** What parts are cut from besides the drawings, which say by themselves when the packet is held back. */
-const CUT_FROM: ReadonlySet<string> = new Set(['cut-list', 'layouts']);
-
 /** Papers and books as files to print, one after another: whoever waits for them can be told, and can stop. */
 const printedFiles = async (work: PapersInput, input: PacketInput, guard: Guard): Promise<readonly PacketFile[]> => {
   const files: PacketFile[] = [];
@@ -90,9 +87,7 @@ const printedFiles = async (work: PapersInput, input: PacketInput, guard: Guard)
   for (const { paper, kind } of papers) {
     const path = `${paper.name}.pdf`;
     await input.pace?.(path);
-    const pages = (): readonly Drawing[] =>
-      CUT_FROM.has(paper.name) ? heldPages(paper.pages(), input.inspection) : paper.pages();
-    files.push(...guard.make(path, () => pdfFile(path, kind, paper.about, pages(), input), []));
+    files.push(...guard.make(path, () => pdfFile(path, kind, paper.about, paper.pages(), input), []));
   }
   return files;
 };
@@ -116,14 +111,14 @@ const routerFiles = ({ drawings, design, inspection }: PapersInput, guard: Guard
 
 /** What is drilled in the vehicle, for a plotter or a laser; as sheets too where nobody writes a book. */
 const templateFiles = (
-  { drawings, design, inspection }: PapersInput,
+  { drawings, design }: PapersInput,
   { toPdf }: PacketInput,
   guard: Guard,
 ): readonly PacketFile[] => {
   const unit = design.units === 'in' ? 'inches' : 'millimetres';
   return drawings.papers.flatMap((name) => [
     ...guard.make(`The file of ${name}`, (): readonly PacketFile[] => {
-      const text = drawings.templateFile(name, heldWords(inspection));
+      const text = drawings.templateFile(name);
       if (text === null) return [];
       return [
         {
@@ -202,18 +197,14 @@ const PICTURES = /^(exploded|assembly)-/;
 /** The order of assembly draws what stands at every step: a picture for each part, with all those before it. */
 export const MOST_IN_ORDER = 300;
 
-/**
- * Each drawing is made once. One that cannot be made is named and leaves its place empty; one of a packet that is held
- * back says so.
- */
-const guarded = (drawings: Drawings, { fitout, inspection }: PacketInput, guard: Guard): Drawings => {
+/** Each drawing is made once. One that cannot be made is named and leaves its place empty. */
+const guarded = (drawings: Drawings, { fitout }: PacketInput, guard: Guard): Drawings => {
   const made = new Map<string, readonly Drawing[] | null>();
   const draw = (name: string): readonly Drawing[] | null => {
     const most = name === ASSEMBLY_ORDER ? MOST_IN_ORDER : MOST_IN_PICTURE;
     if (PICTURES.test(name) && fitout.panels.length > most)
       throw new RangeError(`it would show more than ${most} parts at once`);
-    const pages = drawings.draw(name);
-    return pages && heldPages(pages, inspection);
+    return drawings.draw(name);
   };
   return {
     ...drawings,
@@ -263,7 +254,10 @@ const manifest = (
  */
 export const createPacket = async (input: PacketInput): Promise<Packet> => {
   const guard = createGuard();
-  const work = shopWork(input, guarded(input.drawings ?? createDrawings(input), input, guard));
+  const work = shopWork(
+    input,
+    guarded(heldDrawings(input.drawings ?? createDrawings(input), input.inspection), input, guard),
+  );
   const { layouts, price } = work;
   await input.pace?.('lists');
   const books = await guard.makeLater('lists.xlsx', () => workbookFiles(work), []);

@@ -3,6 +3,7 @@ import { type Inspection, releaseHolds } from '../inspection/index.ts';
 import { sayFinding } from '../says/index.ts';
 import type { Drawing } from './drawing/drawing.ts';
 import { text } from './drawing/shapes.ts';
+import type { Drawings } from './drawings.ts';
 
 /** The words over a packet that must not be cut from. */
 export const NOT_RELEASED = 'NOT RELEASED FOR CUTTING';
@@ -39,3 +40,13 @@ export const heldPages = (pages: readonly Drawing[], inspection: Inspection): re
         });
         return { ...page, shapes: [...page.shapes, stamp] };
       });
+
+/** The same drawings and files, each of which says that the packet is held back while it is, saved singly too. */
+export const heldDrawings = (drawings: Drawings, inspection: Inspection): Drawings => ({
+  ...drawings,
+  draw: (name, tell) => {
+    const pages = drawings.draw(name, tell);
+    return pages && heldPages(pages, inspection);
+  },
+  templateFile: (name) => drawings.templateFile(name, heldWords(inspection)),
+});

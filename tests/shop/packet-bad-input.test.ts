@@ -105,14 +105,19 @@ describe('bad input', () => {
     } as const;
     const packet = await packetOf({ ...twoColumns(), problems: [problem] });
     expect(firstPage(packet)).toMatch(
-      /asks for a material that the catalog does not have: no-such-board\. Its parts are missing\./,
+      /asks for a material that the catalog does not have: no-such-board\. Its parts are drawn as far as they are known: do not cut them yet\./,
     );
     isWhole(packet, 6);
+    // Where nothing of it could be made, that is said instead.
+    const elsewhere = await packetOf({ ...twoColumns(), problems: [{ ...problem, at: node('carcass-9') }] });
+    expect(elsewhere.missing[0]).toMatch(/no-such-board\. Its parts are missing\.$/);
   });
 
   it('a kerf below zero is not used, and that is said', async () => {
     const packet = await packetOf(twoColumns(), { rules: withRule('saw-kerf', -3) });
-    expect(firstPage(packet)).toMatch(/The setting kerf is not a length of zero or more and was not used/);
+    const text = firstPage(packet);
+    expect(text).toMatch(/The setting kerf is not a length of zero or more and was not used/);
+    expect(text).toContain('The sheets are laid out without a kerf: parts may come out short.');
     isWhole(packet, 6);
   });
 

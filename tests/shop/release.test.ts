@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../src/inspection/index.ts';
-import { NOT_RELEASED } from '../../src/shop/index.ts';
+import {
+  booksOf,
+  createDrawings,
+  type Drawing,
+  heldDrawings,
+  NOT_RELEASED,
+  papersOf,
+  shopWork,
+} from '../../src/shop/index.ts';
 import { createPacket } from '../../src/shop/packet.ts';
 import { drawingsToPdf } from '../../src/shop/paper/pdf.ts';
 import { catalog, design, emptyInspection, rules, twoColumns } from './fixture.ts';
@@ -65,6 +73,29 @@ describe('a packet that a survey holds back', () => {
     for (const findings of [[], [accepted]])
       for (const { path, words } of wordsOf(await packetWith(findings)))
         expect(words, path).not.toContain(NOT_RELEASED);
+  });
+
+  it('says so on what is taken out of it singly too: papers, books and drawings', () => {
+    const input = {
+      design: design('Brook Hollow support car'),
+      fitout: twoColumns(),
+      catalog,
+      rules,
+      space: null,
+      inspection: { ...emptyInspection, findings: [START] },
+    };
+    const work = shopWork(input, heldDrawings(createDrawings(input), input.inspection));
+    const stamped = (page: Drawing): number =>
+      page.shapes.filter((shape) => shape.kind === 'text' && shape.text.startsWith(NOT_RELEASED)).length;
+    const papers = [...papersOf(work), ...booksOf(work)].filter(({ name }) =>
+      ['cut-list', 'views', 'layouts', 'drawings'].includes(name),
+    );
+    expect(papers).toHaveLength(4);
+    for (const { name, pages } of papers) {
+      expect(pages().length, name).toBeGreaterThan(0);
+      // Once a page, not twice.
+      for (const page of pages()) expect(stamped(page), name).toBe(1);
+    }
   });
 
   it('says so in every file for a router, on a layer of words and in a comment, and in the table of layers', async () => {

@@ -2,6 +2,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import { CARDS } from '../gear-map/index.ts';
 import { labelPages, partLabels } from '../labels/index.ts';
 import { layoutDrawings } from '../layout-files.ts';
+import { heldPages } from '../release.ts';
 import { createGearMap } from '../review-copy/index.ts';
 import { titleWords } from '../title-words.ts';
 import { carryInPaper } from './carry-in-paper.ts';
@@ -20,9 +21,12 @@ export { countText, moneyText } from './price-paper.ts';
 const labels = (input: PapersInput): readonly Drawing[] =>
   labelPages(partLabels(input), input.labelSheet, input.firstLabel, input.design.units);
 
+/** What parts are cut from says on every page when the packet is held back; the drawings say so by themselves. */
+const heldCutList = (input: PapersInput): readonly Drawing[] => heldPages(cutListPaper(input), input.inspection);
+
 /** Every paper by the name of its file, in the order in which the shop takes them up. */
 const PAPERS: readonly (Omit<Paper, 'pages'> & { readonly draw: (input: PapersInput) => readonly Drawing[] })[] = [
-  { name: 'cut-list', about: 'cut list to print', draw: cutListPaper },
+  { name: 'cut-list', about: 'cut list to print', draw: heldCutList },
   { name: 'labels', about: 'a label for every part, in the order of cutting', draw: labels },
   { name: 'hardware', about: 'hardware pick list to print', draw: hardwarePaper },
   { name: 'price', about: 'price with every line and what moves it', draw: pricePaper },
@@ -50,7 +54,7 @@ const PAPER_WORDS = [
 
 /** The drawings bound together to print at actual size: views, sheets with their cuts, parts. */
 export const booksOf = (work: PapersInput): readonly Paper[] => {
-  const { drawings, layouts, design } = work;
+  const { drawings, layouts, design, inspection } = work;
   const drawn = (names: readonly string[]): readonly Drawing[] => names.flatMap((name) => drawings.draw(name) ?? []);
   return [
     { name: 'views', about: 'all views to print', pages: () => drawn(drawings.views) },
@@ -64,7 +68,10 @@ export const booksOf = (work: PapersInput): readonly Paper[] => {
       name: 'layouts',
       about: 'all sheets with their cuts to print',
       pages: () =>
-        layoutDrawings(layouts, { ...titleWords(design), units: design.units }).flatMap((each) => each.drawings),
+        heldPages(
+          layoutDrawings(layouts, { ...titleWords(design), units: design.units }).flatMap((each) => each.drawings),
+          inspection,
+        ),
     },
     { name: 'drawings', about: 'all part drawings to print', pages: () => drawn(drawings.parts) },
   ];

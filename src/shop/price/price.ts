@@ -129,7 +129,9 @@ const missingFrom = ({ hardware, layouts, rules }: PriceInput): readonly string[
     ...(layouts.unplaced === 0
       ? []
       : [
-          `${layouts.unplaced} ${layouts.unplaced === 1 ? 'part lies' : 'parts lie'} on no sheet: its material is not in the price.`,
+          layouts.unplaced === 1
+            ? '1 part lies on no sheet: its material is not in the price.'
+            : `${layouts.unplaced} parts lie on no sheet: their material is not in the price.`,
         ]),
     ...below.map(({ about, id }) => `${about} (house rule ${id}) is below zero and was counted as nothing.`),
   ];

@@ -188,7 +188,7 @@ const programOf = (terminal: Terminal, done: (outcome: Outcome, said: Said) => v
       '--view <name>',
       'face-<carcass>, plan, side, gear-map, crew-card, compartment-labels, or the mark of a part',
     )
-    .requiredOption('--to <file>', 'the file to write: .svg or .pdf')
+    .requiredOption('--to <file>', 'the file to write: .svg, .pdf, or .dxf of a part or a template')
     .action(async (path: string, said: Said & { readonly view: string; readonly to: string }) =>
       done(await (await later.draw())(path, said.view, said.to), said),
     );

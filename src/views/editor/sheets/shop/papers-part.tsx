@@ -3,6 +3,7 @@ import {
   ASSEMBLY_ORDER,
   booksOf,
   type Drawing,
+  heldDrawings,
   LABEL_SHEET_IDS,
   LABEL_SHEETS,
   type Paper,
@@ -104,7 +105,10 @@ const usePapers = (lists: ShopLists, wish: PacketWish | null): readonly Paper[] 
     if (!layouts || !wish) return [];
     const { lists: of, labels, ...judged } = wish;
     const cutAgain = cutAgainOf(of.input.design, of.input.catalog);
-    const work = shopWork({ ...of.input, ...judged, ...labels, layouts, cutAgain }, of.drawings);
+    const work = shopWork(
+      { ...of.input, ...judged, ...labels, layouts, cutAgain },
+      heldDrawings(of.drawings, judged.inspection),
+    );
     return [...papersOf(work), ...booksOf(work)];
   }, [layouts, wish]);
 };

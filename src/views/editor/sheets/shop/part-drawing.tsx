@@ -1,5 +1,5 @@
-import { useState } from 'react';
-import { type CutListRow, drawingToSvg, type MarkedPart, panelFigure } from '../../../../shop/index.ts';
+import { useMemo, useState } from 'react';
+import { type CutListRow, drawingToSvg, heldPages, type MarkedPart, panelFigure } from '../../../../shop/index.ts';
 import { Button, Dialog, Dimension, DrawingBoard, Heading, useTheme } from '../../parts/index.ts';
 import { useEditor } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
@@ -7,6 +7,7 @@ import { saveOne } from './save-packet.ts';
 import styles from './shop.module.css';
 import type { ShopLists } from './shop-lists.ts';
 import { StrokeShape } from './stroke-shape.tsx';
+import { useFreshInspection } from './use-packet-wish.ts';
 
 const INK = { light: '#1d2328', dark: '#e8e4da' } as const;
 
@@ -59,7 +60,10 @@ const Paper = ({
   onClose,
 }: PartProps & { readonly lists: ShopLists; readonly onClose: () => void }) => {
   const { shown } = useTheme();
-  const sheets = lists.drawings.draw(part.mark) ?? [];
+  const inspection = useFreshInspection();
+  const drawn = useMemo(() => lists.drawings.draw(part.mark) ?? [], [lists, part]);
+  // Nothing is saved until this very design is inspected: what is held back has to say so.
+  const sheets = inspection ? heldPages(drawn, inspection) : drawn;
   const save = (): void => {
     for (const [i, drawing] of sheets.entries())
       saveOne({
@@ -76,7 +80,9 @@ const Paper = ({
       onClose={onClose}
       foot={
         <>
-          <Button onClick={save}>Save as SVG</Button>
+          <Button onClick={save} disabled={inspection === null}>
+            Save as SVG
+          </Button>
           <Button look="main" onClick={onClose}>
             Done
           </Button>

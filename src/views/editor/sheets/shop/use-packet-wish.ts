@@ -1,9 +1,16 @@
 import { useMemo } from 'react';
-import { useEditorParts } from '../../state/use-editor.ts';
+import type { Inspection } from '../../../../inspection/index.ts';
+import { useEditor, useEditorParts } from '../../state/use-editor.ts';
 import { useUnits } from '../../state/use-units.ts';
 import { useLabelChoice } from './label-choice.ts';
 import type { PacketWish } from './save-packet.ts';
 import type { ShopLists } from './shop-lists.ts';
+
+/** The inspection of the present design; null until that very design is inspected. */
+export const useFreshInspection = (): Inspection | null =>
+  useEditor(({ judgement, editNumber }) =>
+    judgement !== null && judgement.edit >= editNumber ? judgement.inspection : null,
+  );
 
 /** What a packet of the present design is made from; null until that very design is inspected. */
 export const usePacketWish = (lists: ShopLists): PacketWish | null => {

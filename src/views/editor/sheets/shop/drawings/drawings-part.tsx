@@ -1,14 +1,17 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { changeDocument } from '../../../../../design/index.ts';
-import { ASSEMBLY_ORDER, type Drawing, type Drawings } from '../../../../../shop/index.ts';
+import type { Inspection } from '../../../../../inspection/index.ts';
+import { ASSEMBLY_ORDER, type Drawing, type Drawings, heldPages, routerFile } from '../../../../../shop/index.ts';
 import { drawingAddress, PaperPages } from '../../../../paper-pages.tsx';
 import { fileStem } from '../../../files/file-name.ts';
 import { Button, type Choice, ChoiceField, useTheme } from '../../../parts/index.ts';
 import { useDesk } from '../../../state/use-desk.ts';
 import { useEditorParts } from '../../../state/use-editor.ts';
 import { useNames } from '../../../state/use-names.ts';
+import { useUnits } from '../../../state/use-units.ts';
 import { saveOne } from '../save-packet.ts';
 import type { ShopLists } from '../shop-lists.ts';
+import { useFreshInspection } from '../use-packet-wish.ts';
 import { drawingChoices } from './drawing-choices.ts';
 import styles from './drawings.module.css';
 import { OrderWait } from './order-wait.tsx';
@@ -41,10 +44,13 @@ interface SaveBarProps {
   readonly sheets: readonly Drawing[];
   readonly drawings: Drawings;
   readonly title: string;
+  /** Null until the design is inspected: nothing is saved before, since what is held back has to say so. */
+  readonly inspection: Inspection | null;
 }
 
-const SaveBar = ({ name, sheets, drawings, title }: SaveBarProps) => {
+const SaveBar = ({ name, sheets, drawings, title, inspection }: SaveBarProps) => {
   const tell = useDesk((desk) => desk.tell);
+  const units = useUnits();
   const about = sheets[0]?.title ?? name;
   const path = `${fileStem(title)}-${name}`;
   const savePdf = async (): Promise<void> => {
@@ -58,14 +64,18 @@ const SaveBar = ({ name, sheets, drawings, title }: SaveBarProps) => {
       tell(`The drawing could not be saved: ${String(fault)}`, 'trouble');
     }
   };
-  const dxf = drawings.templateFile(name);
+  const dxf = inspection && routerFile(drawings, name, units, inspection);
   return (
     <div className={styles.save}>
-      <Button small disabled={sheets.length === 0} onClick={() => void savePdf()}>
+      <Button small disabled={inspection === null || sheets.length === 0} onClick={() => void savePdf()}>
         Save as PDF
       </Button>
       {dxf === null ? null : (
-        <Button small onClick={() => saveOne({ path: `${path}.dxf`, kind: 'router', about, text: dxf })}>
+        <Button
+          small
+          disabled={inspection === null}
+          onClick={() => saveOne({ path: `${path}.dxf`, kind: 'router', about, text: dxf })}
+        >
           Save as DXF
         </Button>
       )}
@@ -84,7 +94,9 @@ export const DrawingsPart = ({ lists }: { readonly lists: ShopLists }) => {
   const { name, choose } = useChosenDrawing(choices);
   const [order, drawAgain] = useOrder(lists.input, name === ASSEMBLY_ORDER);
   const waits = name === ASSEMBLY_ORDER && order.is !== 'there';
-  const sheets = useSheets(drawings, name, !waits);
+  const drawn = useSheets(drawings, name, !waits);
+  const inspection = useFreshInspection();
+  const sheets = useMemo(() => (drawn && inspection ? heldPages(drawn, inspection) : drawn), [drawn, inspection]);
   return (
     <section aria-label="Drawings">
       <div className={`${styles.bar} no-print`}>
@@ -95,7 +107,9 @@ export const DrawingsPart = ({ lists }: { readonly lists: ShopLists }) => {
           choices={PROJECTIONS}
           onCommit={(projection) => edit(`draw in ${projection} angle`, (now) => changeDocument(now, { projection }))}
         />
-        {sheets === null ? null : <SaveBar name={name} sheets={sheets} drawings={drawings} title={design.title} />}
+        {sheets === null ? null : (
+          <SaveBar name={name} sheets={sheets} drawings={drawings} title={design.title} inspection={inspection} />
+        )}
       </div>
       {waits ? (
         <OrderWait state={order} again={drawAgain} />
