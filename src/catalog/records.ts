@@ -157,6 +157,9 @@ export const hardwareSchema = z.strictObject({
   stepDeg: positive.optional(),
   /** Braces of an angle: thickness of the leg that bolts go through; a flat bar is as thick as its height. */
   legMm: positive.optional(),
+  /** Bars of braces: yield strength and stiffness of their metal; absent where not known. */
+  yieldMPa: positive.optional(),
+  youngMPa: positive.optional(),
   /** Vents: free area of one piece. */
   freeMm2: positive.optional(),
   /** Cable: copper area of one conductor. */

@@ -3,7 +3,15 @@ import type { Design } from '../design/index.ts';
 import { type CargoSpace, gapHalfWidth } from '../envelope/index.ts';
 import type { FitOut } from '../fitout/index.ts';
 import type { CarryIn } from './carry/carry-result.ts';
-import { type CarcassHold, type HeldMover, heldCarcasses, heldMovers, holdCarcass } from './hold/index.ts';
+import {
+  type CarcassHold,
+  type GroupHold,
+  type HeldMover,
+  heldCarcasses,
+  heldMovers,
+  holdCarcass,
+  holdGroups,
+} from './hold/index.ts';
 import { loadingCases, type SolvedCase, solveCase } from './loads/index.ts';
 import { type BodyPair, closePairs } from './pairs.ts';
 import { type StandingBody, type StandingVehicle, standingBodies, standingVehicle } from './standing.ts';
@@ -28,6 +36,8 @@ export interface Job extends InspectionInput {
   readonly cases: readonly SolvedCase[];
   /** Every carcass thrown each way of the load sets that the design is held to. */
   readonly holds: readonly CarcassHold[];
+  /** Carcasses tied by braces, thrown as one; beside each carcass alone. */
+  readonly groups: readonly GroupHold[];
   /** Every mover with what it carries. */
   readonly heldMovers: readonly HeldMover[];
   /** Half width at 95 % of a gap between the cabinet and what is known worst of the skin; 0 without a space. */
@@ -39,10 +49,12 @@ export const makeJob = (input: InspectionInput): Job => {
   const standing = standingBodies(fitout, space);
   const reach = Math.max(rules.value('gap-moving-parts'), rules.value('gap-between-carcasses'));
   const vehicle = standingVehicle(space);
+  const held = heldCarcasses(input);
   return {
     ...input,
     heldMovers: heldMovers(input),
-    holds: heldCarcasses(input).map((carcass) => holdCarcass(input, carcass)),
+    groups: holdGroups(input, held),
+    holds: held.map((carcass) => holdCarcass(input, carcass)),
     standing,
     vehicle,
     pairs: closePairs(standing, reach),

@@ -122,7 +122,7 @@ export const nameOfPart = (design: Design, fitout: FitOut | null): ((id: string)
     ...listed(survey.obstacles),
     ...listed(survey.closures),
     ...listed(survey.zones),
-    ...listed(design.cabinet.braces),
+    ...design.cabinet.braces.map(({ id, name }, i) => [id, name === '' ? `brace ${i + 1}` : name] as const),
     ...listed(design.mounts),
     ...anchorNames(design),
     ...listed(design.gear),

@@ -52,7 +52,7 @@ const partsOf = ({ catalog, fitout }: InspectionInput, anchor: Anchor): Parts =>
 /** Nuts are counted as wide as 1.6 threads. */
 const NUT_OVER_THREAD = 1.6;
 
-const isPly = (material: Material | undefined): boolean =>
+export const isPly = (material: Material | undefined): boolean =>
   material?.kind === 'plywood' || material?.kind === 'faced-plywood';
 
 const use = (link: LinkName, loadN: number, capacityN: number): LinkUse => ({

@@ -1,7 +1,7 @@
 import { ROUNDING_MM, type Vec3 } from '../../base/index.ts';
 import { shapeBox } from '../../bodies/index.ts';
-import type { Finding, Measured } from '../finding.ts';
-import type { AnchorWorst, CarcassHold } from '../hold/index.ts';
+import type { Finding, FindingFacts, Measured, Severity } from '../finding.ts';
+import { type AnchorWorst, type CarcassHold, type GroupHold, groupHolds } from '../hold/index.ts';
 import type { Job } from '../job.ts';
 import { SIGMAS_AT_95 } from '../loads/index.ts';
 import { found, type Limit, measured, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
@@ -78,43 +78,83 @@ const factsOf = (hold: CarcassHold, { anchor, link, thrown, pull }: AnchorWorst)
   shearN: pull.shearN,
 });
 
+/** A stop of a carcass alone beside its braced group: only a caution where the group holds, named by its braces. */
+interface Braced {
+  readonly severity: Severity;
+  /** The braces at the carcass, where it hangs on them. */
+  readonly braces: readonly string[];
+  readonly facts: FindingFacts;
+}
+
+const bracedStop = (job: Job, { carcass }: CarcassHold, limit: Limit): Braced => {
+  const hold = job.groups.find(({ group }) => group.members.some(({ id }) => id === carcass.id));
+  if (!hold) return { severity: 'stop', braces: [], facts: {} };
+  const holds = groupHolds(hold, limit.value);
+  const own = hold.group.braces.filter(({ carcasses }) => carcasses.some((id) => id === carcass.id));
+  return {
+    severity: holds ? 'caution' : 'stop',
+    braces: holds ? own.map(({ id }) => id) : [],
+    facts: { ...groupFacts(hold), group: holds ? 'holds' : 'gives way' },
+  };
+};
+
+const groupFacts = ({ kg, worst, missing, group }: GroupHold): FindingFacts => ({
+  groupCount: group.members.length,
+  groupKg: kg,
+  ...(worst
+    ? {
+        groupLink: worst.link,
+        groupPart: worst.part,
+        groupWay: worst.thrown.way,
+        groupG: worst.thrown.g,
+        ...(Number.isFinite(worst.use) ? { groupUse: worst.use } : {}),
+      }
+    : {}),
+  ...(missing[0] === undefined ? {} : { groupMissing: missing[0] }),
+});
+
 const useFindings = (job: Job, hold: CarcassHold, limit: Limit): readonly Finding[] => {
   const [worst] = hold.anchors.toSorted((a, b) => b.use - a.use);
   if (!worst) return [];
   const uncertainty = halfWidth(hold, worst.use);
   if (worst.use + uncertainty <= limit.value) return [];
   const thrown = job.rules.record(worst.thrown.rule);
+  const braced: Braced =
+    worst.use > limit.value ? bracedStop(job, hold, limit) : { severity: 'caution', braces: [], facts: {} };
   return [
     found('anchor-hold', {
-      severity: worst.use > limit.value ? 'stop' : 'caution',
-      parts: [hold.carcass.id],
+      severity: braced.severity,
+      parts: [hold.carcass.id, ...braced.braces],
       value: worst.use,
       limit: { ...limit, source: `${thrown.about}: ${thrown.source}`, status: thrown.status },
       uncertainty,
       at: spot(worst.anchor.at),
       margin: 'hold',
-      facts: factsOf(hold, worst),
+      facts: { ...factsOf(hold, worst), ...braced.facts },
     }),
   ];
 };
 
 /** Anchors of the floor all on one spot or line, so that something turns about them. */
-const looseFinding = ({ carcass, loose }: CarcassHold, limit: Limit): readonly Finding[] =>
-  loose === null || carcass.anchors.length === 0
-    ? []
-    : [
-        found('anchor-hold', {
-          severity: 'stop',
-          parts: [carcass.id],
-          value: carcass.anchors.length,
-          limit: { ...limit, unit: 'count', value: 2 },
-          at: spot(carcass.centre),
-          facts: { way: loose.way, g: loose.g, kg: carcass.kg, link: 'loose' },
-        }),
-      ];
+const looseFinding = (job: Job, hold: CarcassHold, limit: Limit): readonly Finding[] => {
+  const { carcass, loose } = hold;
+  if (loose === null || carcass.anchors.length === 0) return [];
+  const braced = bracedStop(job, hold, limit);
+  return [
+    found('anchor-hold', {
+      severity: braced.severity,
+      parts: [carcass.id, ...braced.braces],
+      value: carcass.anchors.length,
+      limit: { ...limit, unit: 'count', value: 2 },
+      at: spot(carcass.centre),
+      facts: { way: loose.way, g: loose.g, kg: carcass.kg, link: 'loose', ...braced.facts },
+    }),
+  ];
+};
 
 /**
- * Every carcass thrown each way of the load sets that the design is held to: the worst link of the worst anchor.
+ * Every carcass thrown each way of the load sets that the design is held to: the worst link of the worst anchor. A
+ * carcass that braces tie to others is reckoned alone all the same; what its group makes of it stands beside that.
  * Screening, not a crash test.
  */
 export const anchorHold = (job: Job): Verdict => {
@@ -136,7 +176,7 @@ export const anchorHold = (job: Job): Verdict => {
         });
       }),
   );
-  const findings = holds.flatMap((hold) => [...looseFinding(hold, limit), ...useFindings(job, hold, limit)]);
+  const findings = holds.flatMap((hold) => [...looseFinding(job, hold, limit), ...useFindings(job, hold, limit)]);
   return { findings, measured: taken, pairs: 0 };
 };
 

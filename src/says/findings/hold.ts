@@ -32,6 +32,39 @@ const LINK_WORDS: Readonly<Record<string, string>> = {
   'below-punching': 'the nut pulls through the carcass below',
 };
 
+const BRACE_LINK_WORDS: Readonly<Record<string, string>> = {
+  'brace-panel-bearing': 'a bolt of the brace tears through its panel',
+  'brace-panel-punching': 'a washer of the brace pulls through its panel',
+  'brace-bolt': 'a bolt of the brace gives way',
+  'brace-bar-bearing': 'a bolt of the brace tears through the bar',
+  'brace-bar': 'the bar bends or buckles',
+  'brace-turn':
+    'the bolts of the brace stand on one line, and the load turns about it: set a second brace apart from it',
+  loose: 'the group is in no balance on what it stands on',
+};
+
+const hangsOn = (finding: Finding): boolean => factText(finding, 'group') === 'holds';
+
+/** The braces that a carcass hangs on: they follow it among the parts. */
+const braceNames = ({ parts }: Finding, speech: Speech): string => parts.slice(1).map(speech.name).join(' and ');
+
+/** What the carcasses that braces tie together hold as one: empty where nothing is tied. */
+const asGroup = (finding: Finding, speech: Speech): string => {
+  if (factText(finding, 'group') === '') return '';
+  const group = `Tied by braces, ${factNumber(finding, 'groupCount')} carcasses of ${speech.amount(factNumber(finding, 'groupKg'), 'kg')} as one rigid body`;
+  const missing = factText(finding, 'groupMissing');
+  if (missing !== '') return ` ${group} are not counted on: no strength is given for ${speech.name(missing)}.`;
+  const link = factText(finding, 'groupLink');
+  const words = LINK_WORDS[link] ?? BRACE_LINK_WORDS[link] ?? 'an anchor gives way';
+  const use =
+    'groupUse' in finding.facts ? ` use ${speech.amount(factNumber(finding, 'groupUse'), 'share')}` : ' do not hold';
+  const way = `thrown ${THROWN[factText(finding, 'groupWay')] ?? ''} at ${factNumber(finding, 'groupG')} g`;
+  const weakest = `the weakest link is at ${speech.name(factText(finding, 'groupPart'))}, where ${words}`;
+  return hangsOn(finding)
+    ? ` ${group}${use} ${way}; ${weakest}. Without its braces it is not held.`
+    : ` ${group}${use} ${way}, which is not enough either: ${weakest}.`;
+};
+
 const SCREENING = 'A screening sum, not a crash test.';
 
 export const sayAnchorHold: SayRule = (finding, speech): FindingWords => {
@@ -40,15 +73,23 @@ export const sayAnchorHold: SayRule = (finding, speech): FindingWords => {
   const carcass = partName(finding, 0, speech);
   if (link === 'loose')
     return {
-      title: sentence(`the anchors of ${carcass} stand on one line`),
-      detail: `${mass} ${thrown(finding)} would turn about them. Set anchors apart, in both directions.`,
+      title: sentence(
+        hangsOn(finding)
+          ? `the anchors of ${carcass} stand on one line: it is held only by ${braceNames(finding, speech)}`
+          : `the anchors of ${carcass} stand on one line`,
+      ),
+      detail: `${mass} ${thrown(finding)} would turn about them. Set anchors apart, in both directions.${asGroup(finding, speech)}`,
       valueText: `${finding.value}`,
       limitText: 'apart',
     };
   return {
-    title: sentence(`${carcass} is not held: ${LINK_WORDS[link] ?? 'an anchor gives way'}`),
-    detail: `${mass} ${thrown(finding)} put ${force(factNumber(finding, 'shearN'))} across and ${force(factNumber(finding, 'tensionN'))} along the bolt of ${speech.name(factText(finding, 'anchor'))}. ${SCREENING}`,
-    valueText: `${speech.amount(finding.value, 'share')} used`,
+    title: sentence(
+      hangsOn(finding)
+        ? `${carcass} hangs on ${braceNames(finding, speech)}: alone, ${LINK_WORDS[link] ?? 'an anchor gives way'}`
+        : `${carcass} is not held: ${LINK_WORDS[link] ?? 'an anchor gives way'}`,
+    ),
+    detail: `${hangsOn(finding) ? 'Alone, ' : ''}${mass} ${thrown(finding)} put ${force(factNumber(finding, 'shearN'))} across and ${force(factNumber(finding, 'tensionN'))} along the bolt of ${speech.name(factText(finding, 'anchor'))}.${asGroup(finding, speech)} ${SCREENING}`,
+    valueText: `${speech.amount(finding.value, 'share')} used${hangsOn(finding) ? ' alone' : ''}`,
   };
 };
 

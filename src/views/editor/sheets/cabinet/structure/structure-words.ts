@@ -67,8 +67,10 @@ export const wheelhouseResult = (fitOut: FitOut, { id, inMm, upMm }: Wheelhouse,
   return boards === 0 ? 'not cut' : `${size}, lined with ${boards} boards`;
 };
 
-/** What a brace came to: the length of its bar, or that it joins nothing. */
+/** What a brace came to: the length of its bar and its bolts, that they do not hold, or that it joins nothing. */
 export const braceResult = (fitOut: FitOut, { id }: Brace, units: LengthUnits): string => {
-  const bar = fitOut.hardware.find((own) => own.id === id);
-  return bar ? `${formatLengthUnit(bar.quantity * 1000, units)} of bar` : 'joins nothing';
+  const brace = fitOut.braces.find((own) => own.id === id);
+  if (!brace) return 'joins nothing';
+  const length = `${formatLengthUnit(brace.lengthMm, units)} of bar`;
+  return brace.sound ? `${length}, ${brace.bolts.length} bolts` : `${length}, holds nothing: see what is wrong`;
 };
