@@ -68,12 +68,12 @@ const holeTable = (panel: Panel, units: LengthUnits): NoteTable => ({
   title: 'Holes',
   columns: [
     column('tag', 7, 'left'),
-    column('x', 14),
-    column('y', 14),
-    column('Ø', 10),
-    column('deep', 13),
-    column('face', 7),
-    column('for', 13, 'left'),
+    column('x', 12),
+    column('y', 12),
+    column('Ø', 9),
+    column('deep', 11),
+    column('face', 6),
+    column('for', 21, 'left'),
   ],
   notes: holesOf(panel).map((hole, i): Note => {
     const tag = `h${i + 1}`;
