@@ -264,8 +264,7 @@ describe('laws of braced groups', () => {
     expect(figures(other, all)).toEqual(figures(scene(KG, PAIR), all));
   });
 
-  it('every carcass is in balance on every way: what passes a tie from one side is what comes from the other', () => {
-    // A third carcass in a chain: the tie between the first two carries what the last two together want.
+  it('is the same whichever of its carcasses a brace is said to begin at', () => {
     const [group] = groupsOf(scene(KG, PAIR), { holdTo: ['ambulance'] });
     const [mirrored] = groupsOf(
       scene(
