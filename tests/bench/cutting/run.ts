@@ -97,9 +97,13 @@ const cpuSeconds = (): number => {
 
 /** Between two looks at the clock: reading processor time is a call into the system and not cheap. */
 const TURNS_AT_ONCE = 256;
-/** Seconds of a run that must be left for recombining to begin, and those it may take at a time. */
+/**
+ * Seconds of a run that must be left for recombining to begin, and those it may take at a time; of what is left a share
+ * stays for handing the sheets to the solver, which its clock does not count.
+ */
 const LEAST_FOR_RECOMBINING = 0.2;
 const MOST_FOR_RECOMBINING = 1.5;
+const RECOMBINING_SHARE = 0.7;
 const TURNS_BEFORE_PROOF = 6000;
 
 const solve = (instance: Instance, { seconds, seed, set }: Options, solver: LinearSolver): Outcome => {
@@ -121,7 +125,7 @@ const solve = (instance: Instance, { seconds, seed, set }: Options, solver: Line
     const left = seconds - spent;
     if (left <= LEAST_FOR_RECOMBINING) continue;
     const began = performance.now();
-    recombine(improver, solver, Math.min(left, MOST_FOR_RECOMBINING));
+    recombine(improver, solver, Math.min(left * RECOMBINING_SHARE, MOST_FOR_RECOMBINING));
     // Mostly it is not yet time to recombine: then processor time need not be read anew.
     if (performance.now() - began > 1) spent = cpuSeconds() - start;
   }

@@ -7,6 +7,7 @@ import { type PooledSheet, SheetPool } from '../../../src/shop/layout/engine/she
 import type { SolvedPiece } from '../../../src/shop/layout/engine/solution.ts';
 import { createImprover, highsSolver, recombine, validateLayout } from '../../../src/shop/layout/index.ts';
 import { coverBySheets } from '../../../src/shop/layout/linear/cover-by-sheets.ts';
+import type { LinearSolver, Master } from '../../../src/shop/layout/linear/solver.ts';
 import { part, plainJob } from './jobs.ts';
 
 const solver = highsSolver(await loadHighs());
@@ -49,6 +50,40 @@ describe('coverBySheets', () => {
     expect(cover?.cost).toBe(2);
     expect(cover?.sheets.flatMap(({ tree }) => piecesIn(tree)).sort()).toEqual([0, 1, 2, 3]);
     expect(coverBySheets(problem, pool, 1, solver, SECONDS)).toBeNull();
+  });
+
+  test('linear and whole numbers share the time: what the first took is gone for the second', () => {
+    const given: (number | undefined)[] = [];
+    const clocked: LinearSolver = {
+      open: (rows, seconds) => {
+        given.push(seconds);
+        const master = solver.open(rows, seconds);
+        const solveWhole: Master['solveWhole'] = (nodes, left) => {
+          given.push(left);
+          return master.solveWhole(nodes, left);
+        };
+        return { ...master, solveWhole, spent: () => 7 };
+      },
+    };
+    const pool = [sheetWith(0, [0, 1]), sheetWith(0, [2, 3])];
+    expect(coverBySheets(problemOf([0, 1, 2, 3], [PLENTY]), pool, 2, clocked, 20)?.cost).toBe(2);
+    // 6 tenths of 20 s for the linear optimum; it says it took 7 s, and 20 - 7 = 13
+    expect(given).toEqual([12, undefined, 13]);
+    expect(coverBySheets(problemOf([0, 1, 2, 3], [PLENTY]), pool, 2, clocked, 7)).toBeNull();
+  });
+
+  test('no time, no linear optimum', () => {
+    const random = seededRandom(3);
+    const pieces = Array.from({ length: 12 }, (_, i) => i);
+    const pool = Array.from({ length: 60 }, () =>
+      sheetWith(
+        0,
+        pieces.filter(() => random() < 0.2),
+      ),
+    );
+    const problem = problemOf(pieces, [PLENTY]);
+    expect(coverBySheets(problem, pool, 12, solver, SECONDS)).not.toBeNull();
+    expect(coverBySheets(problem, pool, 12, solver, 1e-9)).toBeNull();
   });
 
   test('a place that is not needed is one rest with what lies beside it', () => {

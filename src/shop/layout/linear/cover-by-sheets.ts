@@ -13,6 +13,8 @@ const MOST_ROUNDS = 40;
 /** Sheets from which whole numbers are chosen, and nodes of that search. */
 const MOST_WHOLE_COLUMNS = 8000;
 const WHOLE_NODES = 2000;
+/** Of the time, for the linear optimum: without some left for whole numbers it is of no use. */
+const MOST_LINEAR_SHARE = 0.6;
 
 interface Column {
   readonly sheet: PooledSheet;
@@ -111,7 +113,8 @@ const solutionOf = (
 
 /**
  * Chooses among these sheets some that hold every piece, for at most the price; null where none is found. A piece that
- * two chosen sheets hold lies in one of them, its other place is a rest. `seconds`: of the solver's clock.
+ * two chosen sheets hold lies in one of them, its other place is a rest. `seconds`: of the solver's clock,
+ * the linear optimum included.
  */
 export const coverBySheets = (
   problem: Problem,
@@ -136,10 +139,11 @@ export const coverBySheets = (
 
   // What the solver leaves open of a price.
   const noise = SETTLED_SHARE * Math.max(...problem.sheets.map((sheet) => sheet.price));
-  const master = solver.open(rows);
+  const master = solver.open(rows, seconds * MOST_LINEAR_SHARE);
   const optimum = linearOptimum(master, columns, noise);
+  const left = seconds - master.spent();
   master.close();
-  if (optimum === null) return null;
+  if (optimum === null || left <= 0) return null;
   const room = price - optimum.value;
   if (room < -noise) return null;
   // A sheet that costs more than this over what it is worth is in no layout of that price.
@@ -151,7 +155,7 @@ export const coverBySheets = (
     .map(({ column }) => column);
   const whole = solver.open(rows);
   for (const column of useful) addTo(whole, column);
-  const found = whole.solveWhole(WHOLE_NODES, seconds);
+  const found = whole.solveWhole(WHOLE_NODES, left);
   whole.close();
   if (found === null) return null;
   const chosen = useful.flatMap(({ sheet }, i) => Array.from({ length: found.counts[i] as number }, () => sheet));

@@ -9,9 +9,11 @@ const WHOLE_SECONDS = 1.4;
 
 /** The solver of the proof, from the loaded HiGHS runtime. */
 export const highsSolver = (highs: Highs): LinearSolver => ({
-  open: (rows: readonly Row[]): Master => {
+  open: (rows: readonly Row[], most = Number.POSITIVE_INFINITY): Master => {
     const model = highs.createModel();
     model.options.set({ output_flag: false });
+    // The limit holds for all runs of the model together.
+    if (Number.isFinite(most)) model.options.set({ time_limit: most });
     const bound = (value: number): number =>
       value === Number.POSITIVE_INFINITY
         ? highs.infinity
@@ -42,6 +44,7 @@ export const highsSolver = (highs: Highs): LinearSolver => ({
         if (colValue.length !== columns || !(colValue.reduce((sum, x) => sum + x, 0) > 0)) return null;
         return { value: model.getObjectiveValue(), counts: colValue.map(Math.round) };
       },
+      spent: () => model.getRunTime(),
       close: () => model.dispose(),
     };
   },
