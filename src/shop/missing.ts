@@ -1,5 +1,6 @@
 import { groupBy } from '../base/index.ts';
 import type { FitProblem } from '../fitout/index.ts';
+import { openStops } from '../inspection/index.ts';
 import { sayFitProblem } from '../says/index.ts';
 import { namesOf, type PapersInput } from './papers/paper.ts';
 import { boardRemarks } from './sheet-layouts.ts';
@@ -43,7 +44,11 @@ export const missingLines = (input: MissingInput): readonly string[] => {
       ? ['The vehicle stands behind no view and no gap to it is checked: the survey does not give a cargo space yet.']
       : []),
     ...(space !== null && !input.carry && fitout.carcasses.length > 0
-      ? ['No paper says how the cabinet is carried in: the way has not been searched for yet.']
+      ? [
+          openStops(inspection).some(({ rule }) => rule === 'body-in-space')
+            ? 'No paper says how the cabinet is carried in: it does not fit where it stands, so that no way was searched for.'
+            : 'No paper says how the cabinet is carried in: the way has not been searched for yet.',
+        ]
       : []),
     ...(inspection.cases.length === 0
       ? ['No axle load, no balance picture: the weigh slip, the wheelbase or the place of the rear axle is missing.']

@@ -32,6 +32,7 @@ const FOLDERS: Readonly<Record<string, string>> = {
   layouts: 'every sheet with its cuts in order',
   drawings: 'every part with its dimensions and work',
   router: 'every part for router, laser or shear',
+  template: 'what is drilled in the vehicle and in braces',
 };
 
 /** Two beside each other, so that they stay on the first page. */

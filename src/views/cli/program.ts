@@ -50,9 +50,10 @@ const later = {
 /** The one verb that takes lists instead of a design. */
 const withLayout = (program: Command, done: (outcome: Outcome, said: Said) => void): void => {
   withJson(program.command('layout').description('sheet layouts with the sequence of cuts, for any parts list'))
-    .argument('<parts.csv>', 'parts: mark,length,width,qty,grain; also material,thickness')
-    .requiredOption('--stock <stock.csv>', 'sheets: name,length,width,qty,price; also material,thickness')
-    .option('--kerf <length>', 'width of the cut; 0 for a shear')
+    .argument('<parts.csv>', 'parts: mark,length,width,qty,grain; also material,thickness,group')
+    .requiredOption('--stock <stock.csv>', 'sheets: name,length,width,qty,price; also material,thickness,offcut')
+    .option('--cut <tool>', 'saw, router or shear: a router goes round each part, a shear has no kerf')
+    .option('--kerf <length>', 'width of the cut, or of the tool of a router')
     .option('--trim <length>', 'taken off each edge of a sheet')
     .option('--seconds <n>', 'how long to look for better layouts')
     .option('--stages <n>', 'rounds of cuts: 2, 3 or any')

@@ -44,6 +44,14 @@ const price = (text: string): Read<number> => {
 const name = (text: string): Read<string> =>
   text === '' ? { says: 'expected a name, found nothing' } : { value: text };
 
+/** An offcut in hand is used before a sheet is bought. */
+const offcut = (text: string): Read<boolean> =>
+  text === '' || text === 'no'
+    ? { value: false }
+    : text === 'yes'
+      ? { value: true }
+      : { says: `expected yes, no or nothing, found '${text}'` };
+
 /** Reads cells one after another and keeps what is wrong, so that one run tells a person all of it. */
 class Reader {
   readonly complaints: Complaint[] = [];
@@ -74,6 +82,7 @@ const partFrom = (row: CsvRow, reader: Reader): LayoutPart => ({
   quantity: reader.read(row, 'qty', count, 0),
   grain: reader.read(row, 'grain', grain, 'any'),
   material: boardName(row),
+  group: row.cell('group'),
 });
 
 const stockFrom = (row: CsvRow, reader: Reader): StockSheet => ({
@@ -83,6 +92,7 @@ const stockFrom = (row: CsvRow, reader: Reader): StockSheet => ({
   quantity: row.cell('qty') === '' ? null : reader.read(row, 'qty', count, 0),
   price: reader.read(row, 'price', price, 0),
   material: boardName(row),
+  offcut: reader.read(row, 'offcut', offcut, false),
 });
 
 export interface LayoutLists {

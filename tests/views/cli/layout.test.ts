@@ -86,6 +86,43 @@ describe('layout', () => {
   });
 });
 
+describe('what is cut with, from what is in hand, in one strip', () => {
+  it('a router goes round parts that no full cut frees, with its tool between them', async () => {
+    // 600 + 8 + 600 = 1208: two abreast, as the tool of 8 mm of the house rules goes between.
+    const two = 'mark,length,width,qty,grain\nA,600,400,2,length\n';
+    const stock = 'name,length,width,qty,price\nboard,1208,400,,50\n';
+    const run = async (...more: readonly string[]) => {
+      const { out } = await inProcess(['layout', file(two), '--stock', file(stock), '--trim', '0', '--json', ...more]);
+      return JSON.parse(out) as Answer;
+    };
+    const [routed, sheared] = [await run('--cut', 'router'), await run('--cut', 'shear')];
+    expect(routed.sheets).toHaveLength(1);
+    expect(routed.sheets[0]?.parts.map(({ x }) => x).toSorted((a, b) => a - b)).toEqual([0, 608]);
+    expect(routed.sheets[0]?.cuts).toEqual([]);
+    // A shear takes nothing away: the second part begins where the first ends.
+    expect(sheared.sheets[0]?.parts.map(({ x }) => x).toSorted((a, b) => a - b)).toEqual([0, 600]);
+    const wrong = await inProcess(['layout', file(two), '--stock', file(stock), '--cut', 'axe']);
+    expect(wrong.complaints).toContain("expected saw, router or shear, found 'axe'");
+  });
+
+  it('an offcut in hand is used first, and matched fronts leave the sheet side by side', async () => {
+    const stock = 'name,length,width,qty,price,offcut\nboard,1300,900,,50,\nleft,700,500,1,0,yes\n';
+    const one = 'mark,length,width,qty,grain\nA,600,400,1,length\n';
+    const answer = await asked(one, stock);
+    expect((answer.sheets as unknown as { stock: string }[]).map((sheet) => sheet.stock)).toEqual(['left']);
+    const fronts =
+      'mark,length,width,qty,grain,group\nF1,300,200,1,length,fronts\nG,500,800,1,length,\nF2,250,200,1,length,fronts\n';
+    const [sheet] = (await asked(fronts, STOCK)).sheets as unknown as {
+      parts: { mark: string; x: number; y: number }[];
+    }[];
+    const of = (mark: string) => sheet?.parts.find((part) => part.mark === mark);
+    expect(of('F2')?.y).toBe(of('F1')?.y);
+    expect((of('F2')?.x ?? 0) - (of('F1')?.x ?? 0)).toBe(300);
+    const odd = await inProcess(['layout', file(one), '--stock', file(stock.replace('yes', 'maybe'))]);
+    expect(odd.complaints).toContain("row 3, offcut: expected yes, no or nothing, found 'maybe'");
+  });
+});
+
 describe('bad lists', () => {
   it('names every bad cell of both files with its place, and exits with 2', async () => {
     const parts = file('mark,length,width,qty,grain\nA,six,400,1,length\n,600,400,0,across\n');

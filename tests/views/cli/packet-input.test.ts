@@ -10,11 +10,15 @@ vi.setConfig({ testTimeout: PATIENCE_MS });
 afterAll(sweep);
 
 /** One empty carcass of a demo job, changed, with its house rules and its survey changed. */
-const written = (name: string, changes: Partial<Design>, material = 'birch-ply-15'): string => {
+const written = (
+  name: string,
+  changes: Partial<Design>,
+  more: Partial<Design['cabinet']['carcasses'][number]> = {},
+): string => {
   const design = demo('quillmoor');
   const carcasses = design.cabinet.carcasses
     .slice(0, 1)
-    .map((carcass) => ({ ...carcass, material, opening: { ...carcass.opening, content: { kind: 'empty' as const } } }));
+    .map((carcass) => ({ ...carcass, ...more, opening: { ...carcass.opening, content: { kind: 'empty' as const } } }));
   const path = at(`${name}.json`);
   writeFileSync(path, printDesign({ ...design, cabinet: { carcasses, braces: [] }, gear: [], mounts: [], ...changes }));
   return path;
@@ -24,7 +28,12 @@ const firstPage = (folder: string): string => pdfText(readFileSync(at(folder, 'f
 
 describe('packet of a design that asks for what there is not', () => {
   it('comes whole but for a material that nobody has, which its first page and the terminal name', async () => {
-    const { complaints, out } = await inProcess(['packet', written('odd', {}, 'no-such-board'), '--to', at('odd')]);
+    const { complaints, out } = await inProcess([
+      'packet',
+      written('odd', {}, { material: 'no-such-board' }),
+      '--to',
+      at('odd'),
+    ]);
     expect(complaints).toBe('');
     for (const text of [out.replace(/\s+/g, ' '), firstPage('odd')]) {
       expect(text).toContain('no-such-board: 2 of A1 (536 mm × 980 mm) are missing: no sheet of no-such-board');
@@ -35,6 +44,24 @@ describe('packet of a design that asks for what there is not', () => {
     const manifest = JSON.parse(readFileSync(at('odd', 'manifest.json'), 'utf8'));
     expect(manifest).toMatchObject({ parts: 5, marks: 4 });
     expect(manifest.files.filter(({ kind }: { kind: string }) => kind === 'router')).toHaveLength(4 + 1);
+  });
+
+  it('names what no sheet holds, and what fits one only across its grain, of a cabinet larger than the vehicle', async () => {
+    const size = { width: 4000, height: 536, depth: 1600 };
+    const { complaints } = await inProcess(['packet', written('vast', {}, { size }), '--to', at('vast')]);
+    expect(complaints).toBe('');
+    const text = firstPage('vast');
+    // Every folder says what it is for.
+    expect(text).toContain('template/ what is drilled in the vehicle and in braces 1');
+    // 4000 − 2 · (14.9 − 5) in dados of a board measured at 14.9, and a side of 536 along its grain.
+    expect(text).toMatch(
+      /1 of A2 \(3980\.2 mm × 1600 mm\) is missing: it is larger than every sheet; the largest offers/,
+    );
+    expect(text).toMatch(/2 of A1 \(536 mm × 1600 mm\) are missing: it fits only turned, and its grain forbids that/);
+    expect(text).toContain('it does not fit where it stands, so that no way was searched for');
+    const paths = readFileSync(at('vast', 'manifest.json'), 'utf8');
+    for (const path of ['drawings/A1.svg', 'router/A2.dxf', 'cut-list.pdf', 'labels.pdf'])
+      expect(paths).toContain(path);
   });
 
   it('comes whole with a kerf below zero, and says that the sheets have none', async () => {

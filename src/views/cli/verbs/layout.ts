@@ -21,6 +21,7 @@ import { textTable } from '../text-table.ts';
 /** As they stand on the command line. */
 export interface LayoutOptions {
   readonly stock: string;
+  readonly cut?: string;
   readonly kerf?: string;
   readonly trim?: string;
   readonly seconds?: string;
@@ -37,12 +38,15 @@ const MM = (mm: number): string => `${Number(mm.toFixed(1))}`;
 const PERCENT = 100;
 
 interface Settings {
+  readonly cut: LayoutJob['cut'];
   readonly kerf: number;
   readonly trim: number;
   readonly seconds: number;
   readonly stages: LayoutJob['stages'];
   readonly seed: number;
 }
+
+const CUTS: readonly LayoutJob['cut'][] = ['saw', 'router', 'shear'];
 
 const STAGES: ReadonlyMap<string, LayoutJob['stages']> = new Map<string, LayoutJob['stages']>([
   ['2', 2],
@@ -75,8 +79,22 @@ const settingsFrom = (options: LayoutOptions): Settings => {
     complaints.push({ file: null, at, says: `expected ${expected}, found '${text}'` });
     return usual;
   };
+  const cut = read(
+    '--cut',
+    options.cut,
+    'saw',
+    (text) => CUTS.find((each) => each === text) ?? null,
+    'saw, router or shear',
+  );
   const settings: Settings = {
-    kerf: read('--kerf', options.kerf, rules.value('saw-kerf'), spare, 'a length of zero or more'),
+    cut,
+    kerf: read(
+      '--kerf',
+      options.kerf,
+      rules.value(cut === 'router' ? 'router-diameter' : 'saw-kerf'),
+      spare,
+      'a length of zero or more',
+    ),
     trim: read('--trim', options.trim, rules.value('sheet-trim'), spare, 'a length of zero or more'),
     seconds: read(
       '--seconds',
@@ -108,7 +126,7 @@ const jobOf = (options: LayoutOptions, partsPath: string, settings: Settings): L
   const rules = houseRules(standardCatalog(), []);
   return {
     ...readLayoutLists(partsPath, options.stock),
-    cut: settings.kerf === 0 ? 'shear' : 'saw',
+    cut: settings.cut === 'saw' && settings.kerf === 0 ? 'shear' : settings.cut,
     kerf: settings.kerf,
     trim: trimAll(settings.trim),
     stages: settings.stages,

@@ -126,14 +126,17 @@ export const packet = async (path: string, options: PacketOptions): Promise<Outc
   const flow = await openFlow();
   const space = flow.space(design);
   const fitout = flow.fitOut(design);
-  const inspection = flow.wholeInspection(design);
+  // The search for a way in takes minutes where there is none: it waits until everything fits where it stands.
+  const atOnce = flow.inspection(design);
+  const fits = !openStops(atOnce).some(({ rule }) => rule === 'body-in-space');
+  const inspection = fits ? flow.wholeInspection(design) : atOnce;
   const again = cutAgain(design, flow.fitOut);
   const made = await createPacket({
     ...labels,
     design,
     fitout,
     inspection,
-    carry: flow.carryIn(design),
+    carry: fits ? flow.carryIn(design) : null,
     catalog: flow.catalog,
     rules: flow.rules(design),
     space: space.ok ? space.value : null,
