@@ -61,20 +61,21 @@ const jobOf = (
   return {
     parts: rows.map((row) => partOf(row, name)),
     stock: material === undefined ? [] : stockOf(material, name),
-    cut: 'saw',
+    cut: metal ? 'shear' : 'saw',
     kerf: rules.value('saw-kerf'),
     trim: trimAll(rules.value(metal ? 'sheet-trim-metal' : 'sheet-trim')),
     stages: stagesOf(rules.value('cut-stages-max')),
     ripLimit: rules.value('first-cut-max'),
     longestCut: rules.value('cut-length-max'),
-    minStrip: rules.value('min-strip'),
+    // A strip narrower than some of its own thicknesses twists in the shear.
+    minStrip: metal ? rules.value('min-strip-metal-share') * (material?.thicknessMm ?? 0) : rules.value('min-strip'),
     keep: keepRule(metal, rules),
   };
 };
 
 /**
  * One job a board, in the order of the cut list, from its cut sizes. A row with grain lies along the sheet's length,
- * one without may be turned. Kerf, trim, limits of the saw and what is kept come from the house rules; a material that
+ * one without may be turned. Wood and plastic are sawn, aluminium is sheared, which takes nothing away. Kerf, trim, limits of the saw and what is kept come from the house rules; a material that
  * the catalog does not have gets no sheets, and its parts come back as not placed.
  */
 export const sheetJobs = (rows: readonly CutListRow[], catalog: Catalog, rules: HouseRules): readonly Board[] => {

@@ -96,6 +96,7 @@ const made = readCatalog({
     rule('sheet-trim-metal', 3, 'mm'),
     rule('first-cut-max', 1300, 'mm'),
     rule('cut-length-max', 3200, 'mm'),
+    rule('min-strip-metal-share', 8, 'factor'),
     rule('min-strip', 40, 'mm'),
     rule('offcut-min-side', 250, 'mm'),
     rule('offcut-min-area', 150_000, 'mm2'),

@@ -43,10 +43,20 @@ describe('jobs of a cut list', () => {
     expect(flat).toMatchObject({ length: 876.6, width: 599, grain: 'length' });
   });
 
-  it('trims metal by its own rule and keeps smaller offcuts of it', () => {
+  it('shears metal, trims it by its own rule and keeps smaller offcuts of it', () => {
     const [board] = jobsOf(fitOutOf([panel('plate', { material: 'alu-3', thickness: 3.2, grain: 'any' })]));
     expect(board?.job).toMatchObject({ trim: { left: 3 }, keep: { minAreaMm2: 50_000 } });
     expect(board?.job.parts[0]?.grain).toBe('any');
+    // No strip narrower than 8 × 3.2 mm.
+    expect([board?.job.cut, board?.job.minStrip]).toEqual(['shear', 25.6]);
+    // Nothing is taken away between two halves of a sheet.
+    const usable = (board?.job.stock[0]?.length ?? 0) - 2 * 3;
+    const two = fitOutOf(
+      ['p', 'q'].map((id) =>
+        panel(id, { material: 'alu-3', thickness: 3.2, grain: 'any', length: usable / 2, width: 1000 }),
+      ),
+    );
+    expect(layoutSheets(jobsOf(two), BUDGET).sheets).toBe(1);
   });
 
   it('gives two thicknesses of one material two boards with names of their own', () => {
