@@ -145,6 +145,9 @@ const figureShapes = (laid: BoardLayout, at: number, sheet: LaidSheet, units: Le
 
 const cell = (caption: string, share: number, value: string): Cell => ({ caption, share, value });
 
+const kerfText = ({ board: { job } }: BoardLayout, units: LengthUnits): string =>
+  job.cut === 'shear' ? 'none: sheared' : sizeText(job.kerf, units);
+
 const titleRows = (
   laid: BoardLayout,
   sheet: LaidSheet,
@@ -157,7 +160,7 @@ const titleRows = (
     cell('material', 5, laid.board.materialName),
     cell('thickness', 2, `${formatMillimetres(laid.board.thickness, 2)} mm`),
     cell('sheet', 3, `${sizeText(sheet.length, units)} × ${sizeText(sheet.width, units)}`),
-    cell('kerf', 2, sizeText(laid.board.job.kerf, units)),
+    cell('kerf', 2, kerfText(laid, units)),
   ],
   [
     cell('scale', 2, scaleText(reduction)),

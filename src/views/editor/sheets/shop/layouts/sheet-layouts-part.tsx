@@ -1,5 +1,5 @@
 import { formatLength } from '../../../../../base/index.ts';
-import { boardRemarks } from '../../../../../shop/index.ts';
+import { boardRemarks, type LayoutJob } from '../../../../../shop/index.ts';
 import { Button, Heading } from '../../../parts/index.ts';
 import { useUnits } from '../../../state/use-units.ts';
 import type { ShopLists } from '../shop-lists.ts';
@@ -103,6 +103,7 @@ export const SheetLayoutsPart = ({ lists }: { readonly lists: ShopLists }) => {
   const parts = new Map(lists.drawings.marks.parts.map((part) => [part.mark, part]));
   const remarks = use.layouts.boards.flatMap((laid) => boardRemarks(laid, units));
   const size = (mm: number): string => formatLength(mm, units);
+  const kerfWords = ({ cut, kerf }: LayoutJob): string => (cut === 'shear' ? 'sheared' : `kerf ${size(kerf)}`);
   return (
     <section className={styles.layouts} aria-label="Sheet layouts">
       {remarks.map((remark) => (
@@ -115,7 +116,7 @@ export const SheetLayoutsPart = ({ lists }: { readonly lists: ShopLists }) => {
           <Heading
             level={3}
             title={`Sheet ${listed.at + 1} of ${listed.laid.layout.sheets.length}`}
-            aside={`${listed.laid.board.materialName} · ${size(listed.sheet.length)} × ${size(listed.sheet.width)} ${units} · kerf ${size(listed.laid.board.job.kerf)}`}
+            aside={`${listed.laid.board.materialName} · ${size(listed.sheet.length)} × ${size(listed.sheet.width)} ${units} · ${kerfWords(listed.laid.board.job)}`}
           />
           <SheetPicture listed={listed} parts={parts} />
           <Thumbs sheets={sheets} shown={shown} />
