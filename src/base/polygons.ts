@@ -46,6 +46,14 @@ export const segmentsMeet = (a: Vec2, b: Vec2, c: Vec2, d: Vec2): boolean => {
   );
 };
 
+/** From a point to the nearest point of the closed segment from `a` to `b`, which may be a point. */
+export const distanceToSegment = ([x, y]: Vec2, [ax, ay]: Vec2, [bx, by]: Vec2): number => {
+  const [u, v] = [bx - ax, by - ay];
+  const square = u * u + v * v;
+  const share = square === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * u + (y - ay) * v) / square));
+  return Math.hypot(x - ax - share * u, y - ay - share * v);
+};
+
 /** The first pair of edges that cross or touch without being neighbours, as the indices of their first corners. */
 export const selfCrossing = (polygon: Polygon): readonly [number, number] | null => {
   const edges = edgesOf(polygon);

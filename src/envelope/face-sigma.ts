@@ -1,4 +1,14 @@
-import { cross, dot, length, ROUNDING_MM, scale, subtract, type Vec2, type Vec3 } from '../base/index.ts';
+import {
+  cross,
+  distanceToSegment,
+  dot,
+  length,
+  ROUNDING_MM,
+  scale,
+  subtract,
+  type Vec2,
+  type Vec3,
+} from '../base/index.ts';
 import { type Shell, shellTriangles, type Triangle } from '../bodies/index.ts';
 import type { SectionPoint, SurveyStation } from './read-survey.ts';
 
@@ -8,13 +18,6 @@ export const sigmaAlong = ({ covariance: [xx, xy, xz, yy, yz, zz] }: SectionPoin
 
 const ringOf = ({ left, right }: SurveyStation): readonly SectionPoint[] => [...right, ...left.toReversed()];
 
-const toSegment = ([y, z]: Vec2, [ay, az]: Vec2, [by, bz]: Vec2): number => {
-  const [u, v] = [by - ay, bz - az];
-  const square = u * u + v * v;
-  const t = square === 0 ? 0 : Math.max(0, Math.min(1, ((y - ay) * u + (z - az) * v) / square));
-  return Math.hypot(y - ay - t * u, z - az - t * v);
-};
-
 /** The surveyed points that a corner of the skin rests on: itself, or the two ends of the line that it lies on. */
 const restsOn = (ring: readonly SectionPoint[], corner: Vec2): readonly SectionPoint[] => {
   const own = ring.find(({ at }) => Math.hypot(at[0] - corner[0], at[1] - corner[1]) <= ROUNDING_MM);
@@ -23,7 +26,7 @@ const restsOn = (ring: readonly SectionPoint[], corner: Vec2): readonly SectionP
   let least = Infinity;
   ring.forEach((point, i) => {
     const next = ring[(i + 1) % ring.length] ?? point;
-    const off = toSegment(corner, point.at, next.at);
+    const off = distanceToSegment(corner, point.at, next.at);
     if (off < least) [least, best] = [off, [point, next]];
   });
   return best;

@@ -1,4 +1,15 @@
-import { inverse, type Polygon, placed, polygonHolds, ROUNDING_MM, type Vec2 } from '../base/index.ts';
+import {
+  distanceToSegment,
+  dot,
+  inverse,
+  type Polygon,
+  placed,
+  polygonHolds,
+  ROUNDING_MM,
+  scale,
+  subtract,
+  type Vec2,
+} from '../base/index.ts';
 import type { Catalog, Hardware, HouseRules } from '../catalog/index.ts';
 import type { BraceLay, LaidBolt } from './brace-lay.ts';
 import { boltLengthMm } from './hardware.ts';
@@ -10,13 +21,6 @@ import { unknown } from './stock.ts';
 /** How thick the bar is where its bolts go through: one leg of an angle. */
 export const barThickness = ({ legMm, sizeMm }: Hardware): number => legMm ?? sizeMm?.[2] ?? 0;
 
-const fromSegment = ([x, y]: Vec2, [ax, ay]: Vec2, [bx, by]: Vec2): number => {
-  const [dx, dy] = [bx - ax, by - ay];
-  const square = dx * dx + dy * dy;
-  const share = square === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / square));
-  return Math.hypot(x - ax - share * dx, y - ay - share * dy);
-};
-
 /** From a point to the nearest edge of a panel; negative beside the panel. */
 const edgeOf = ({ outline, length, width }: Panel, point: Vec2): number => {
   const ring: Polygon = outline ?? [
@@ -25,7 +29,9 @@ const edgeOf = ({ outline, length, width }: Panel, point: Vec2): number => {
     [length, width],
     [0, width],
   ];
-  const away = Math.min(...ring.map((corner, i) => fromSegment(point, corner, ring[(i + 1) % ring.length] ?? corner)));
+  const away = Math.min(
+    ...ring.map((corner, i) => distanceToSegment(point, corner, ring[(i + 1) % ring.length] ?? corner)),
+  );
   return polygonHolds(ring, point) ? away : -away;
 };
 
@@ -35,7 +41,9 @@ const fromRectangle = ([x, y]: Vec2, from: Vec2, to: Vec2): number =>
 const fromPolygon = (point: Vec2, corners: Polygon): number =>
   polygonHolds(corners, point)
     ? 0
-    : Math.min(...corners.map((corner, i) => fromSegment(point, corner, corners[(i + 1) % corners.length] ?? corner)));
+    : Math.min(
+        ...corners.map((corner, i) => distanceToSegment(point, corner, corners[(i + 1) % corners.length] ?? corner)),
+      );
 
 /** From a point of a panel to what is cut into it. */
 const fromCut = (point: Vec2, cut: PanelCut): number => {
@@ -90,7 +98,7 @@ const barProblems = ({ brace, record, holeMm, a, b, along }: BraceLay, rules: Ho
   const [count, pitch, end] = [rules.value('brace-bolts'), rules.value('brace-bolt-pitch'), rules.value('brace-end')];
   const metal = rules.value('brace-metal-edge') * holeMm;
   const wide = record.sizeMm?.[1] ?? 0;
-  const apart = along.reduce((sum, share, i) => sum + share * ((b[i] ?? 0) - (a[i] ?? 0)), 0);
+  const apart = dot(along, subtract(b, a));
   const need = (2 * count - 1) * pitch;
   return [
     ...(wide < 2 * metal ? [short(brace.id, 'the bar is too narrow for its bolts', 2 * metal, wide)] : []),
@@ -127,7 +135,7 @@ const foundBolt = (lay: BraceLay, laid: LaidBolt, panel: Panel, washerMm: number
       carcass: laid.carcass,
       panel: panel.id,
       at: laid.at,
-      into: [-lay.out[0], -lay.out[1], -lay.out[2]],
+      into: scale(lay.out, -1),
       edgeMm,
       gripMm: panel.thickness,
     },
@@ -137,9 +145,12 @@ const foundBolt = (lay: BraceLay, laid: LaidBolt, panel: Panel, washerMm: number
         : []),
       ...(edgeMm < edge - ROUNDING_MM
         ? [
-            edgeMm < 0
-              ? short(id, `a bolt of the brace lies beside ${panel.name}`, edge, edgeMm)
-              : short(id, `a bolt of the brace is too near the edge of ${panel.name}`, edge, edgeMm),
+            short(
+              id,
+              `a bolt of the brace ${edgeMm < 0 ? 'lies beside' : 'is too near the edge of'} ${panel.name}`,
+              edge,
+              edgeMm,
+            ),
           ]
         : []),
       ...(met

@@ -1,7 +1,7 @@
 import type { Box } from '../base/index.ts';
 import { shapeBox } from '../bodies/index.ts';
 import type { CargoSpace, VehicleBody } from '../envelope/index.ts';
-import type { FitOut } from '../fitout/index.ts';
+import { type FitOut, wholePart } from '../fitout/index.ts';
 
 export type CabinetBody = FitOut['bodies'][number];
 
@@ -25,6 +25,10 @@ export interface StandingVehicle {
   readonly body: VehicleBody;
   readonly box: Box;
 }
+
+/** What a finding names: the panel or the piece of hardware itself, and the item or device for anything else. */
+export const namedPart = (body: CabinetBody): string =>
+  body.kind === 'panel' || body.kind === 'hardware' ? wholePart(body.id) : body.origin;
 
 const subjectOf = (body: CabinetBody): string =>
   body.carcass !== null && (body.kind === 'panel' || body.kind === 'hardware') ? body.carcass : body.origin;

@@ -53,6 +53,27 @@ export const panel = (id: string, length: number, width: number, row: Partial<Fi
   ...row,
 });
 
+export type Anchor = FitOut['anchors'][number];
+
+/** An anchor of carcass-1 through its bottom, M8 with a plate below, unless told otherwise. */
+export const anchor = (id: string, at: Vec3, rest: Partial<Anchor> = {}): Anchor => ({
+  id: node(id),
+  carcass: node('carcass-1'),
+  on: 'floor',
+  at,
+  into: [0, 0, -1],
+  panel: 'carcass-1/bottom',
+  edgeMm: 50,
+  gripMm: 17.7,
+  bolt: 'bolt-m8x40',
+  insert: null,
+  washer: 'washer-m8-30',
+  plate: 'backing-plate-80',
+  plateBonded: false,
+  bracket: null,
+  ...rest,
+});
+
 export const mass = (
   id: string,
   massKg: number,

@@ -1,7 +1,8 @@
 import { after, type Box, HOME, type Pose } from '../../base/index.ts';
 import { type ConvexShape, type Motion, motionPose, shapeBox } from '../../bodies/index.ts';
 import { type CargoSpace, type PlacedClosure, vehicleBodyAt } from '../../envelope/index.ts';
-import { type FitOut, wholePart } from '../../fitout/index.ts';
+import type { FitOut } from '../../fitout/index.ts';
+import { namedPart } from '../standing.ts';
 import { type CabinetMover, motionOf, openPose, swingOf, unsoundMotion } from '../travel/movers.ts';
 
 export type CabinetBody = FitOut['bodies'][number];
@@ -37,7 +38,7 @@ export interface Unit {
 }
 
 const solidOf = (body: CabinetBody): Solid => ({
-  part: body.kind === 'panel' || body.kind === 'hardware' ? wholePart(body.id) : body.origin,
+  part: namedPart(body),
   name: body.name,
   origin: body.origin,
   kind: body.kind,

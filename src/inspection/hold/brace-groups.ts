@@ -17,10 +17,15 @@ export interface BracedGroup {
   readonly missing: readonly string[];
 }
 
+interface Weight {
+  readonly kg: number;
+  readonly varianceKg2: number;
+}
+
 /** What each brace weighs with its bolts, with the contingency that loading cases carry, and how far that is known. */
-const braceWeights = ({ fitout, rules }: InspectionInput): ReadonlyMap<string, { kg: number; varianceKg2: number }> => {
+const braceWeights = ({ fitout, rules }: InspectionInput): ReadonlyMap<string, Weight> => {
   const ids = new Set<string>(fitout.braces.map(({ id }) => id));
-  const weights = new Map<string, { kg: number; varianceKg2: number }>();
+  const weights = new Map<string, Weight>();
   fittedItems(fitout, rules).forEach(({ kg, sigmaKg }, i) => {
     const origin = fitout.masses[i]?.origin ?? '';
     if (!ids.has(origin)) return;
@@ -31,7 +36,7 @@ const braceWeights = ({ fitout, rules }: InspectionInput): ReadonlyMap<string, {
 };
 
 /** A carcass with half of a brace hung on it. */
-const withHalf = (held: HeldCarcass, brace: Brace, weight: { kg: number; varianceKg2: number }): HeldCarcass => {
+const withHalf = (held: HeldCarcass, brace: Brace, weight: Weight): HeldCarcass => {
   const half = weight.kg / 2;
   const kg = held.kg + half;
   if (kg <= 0) return held;

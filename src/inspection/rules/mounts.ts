@@ -1,8 +1,9 @@
 import { boxMiddle, HOME, ROUNDING_MM, turned } from '../../base/index.ts';
 import { certifiedTravel, gapWithin, shapeBox } from '../../bodies/index.ts';
-import { type FitOut, wholePart } from '../../fitout/index.ts';
+import type { FitOut } from '../../fitout/index.ts';
 import type { Finding } from '../finding.ts';
 import type { Job } from '../job.ts';
+import { namedPart } from '../standing.ts';
 import { type InTheWay, openPose, openVehicle } from '../travel/movers.ts';
 import { found, limitAt, NO_OVERLAP, NOTHING, ruleLimit, type Verdict } from '../verdict.ts';
 import { CONTROL_KINDS } from './control-kinds.ts';
@@ -23,7 +24,7 @@ const mountsOf = (job: Job): readonly Standing[] => {
   const cabinet = job.standing
     .filter(({ closure, body }) => closure === null && body.kind !== 'plug-room')
     .map(({ body }): InTheWay => {
-      const part = body.kind === 'panel' || body.kind === 'hardware' ? wholePart(body.id) : body.origin;
+      const part = namedPart(body);
       return { part, name: body.name, shape: body.shape, vehicle: null, doubt: 0 };
     });
   const brackets = new Set<unknown>(

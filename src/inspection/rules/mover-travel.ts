@@ -19,10 +19,9 @@ import {
   type TravelResult,
   travelBox,
 } from '../../bodies/index.ts';
-import { wholePart } from '../../fitout/index.ts';
 import type { Finding, Measured } from '../finding.ts';
 import type { Job } from '../job.ts';
-import type { StandingBody } from '../standing.ts';
+import { namedPart, type StandingBody } from '../standing.ts';
 import {
   type CabinetMover,
   carriedWith,
@@ -66,7 +65,7 @@ const boxedCabinet = ({ standing }: Job): readonly Boxed[] =>
   standing
     .filter(({ closure }) => closure === null)
     .map(({ body, box }) => ({
-      part: body.kind === 'panel' || body.kind === 'hardware' ? wholePart(body.id) : body.origin,
+      part: namedPart(body),
       name: body.name,
       shape: body.shape,
       vehicle: null,

@@ -6,7 +6,18 @@ import type { FitOut } from '../../../src/fitout/index.ts';
 import { heldCarcasses, holdGroups } from '../../../src/inspection/hold/index.ts';
 import type { Inspection } from '../../../src/inspection/index.ts';
 import { sayFinding } from '../../../src/says/index.ts';
-import { catalog, designWith, findingsOf, fitOut, inspectScene, mass, node, panel } from '../fixture.ts';
+import {
+  type Anchor,
+  anchor,
+  catalog,
+  designWith,
+  findingsOf,
+  fitOut,
+  inspectScene,
+  mass,
+  node,
+  panel,
+} from '../fixture.ts';
 
 type Brace = FitOut['braces'][number];
 
@@ -30,28 +41,15 @@ const standing = (id: Id): FitOut['carcasses'][number] => ({
   massKg: 0,
 });
 
-const anchorsOf = (id: Id): readonly FitOut['anchors'][number][] =>
+const anchorsOf = (id: Id): readonly Anchor[] =>
   [
     [50, -200],
     [50, 200],
     [950, -200],
     [950, 200],
-  ].map(([x = 0, y = 0], i) => ({
-    id: node(`anchor-${id.slice(-1)}${i + 1}`),
-    carcass: node(id),
-    on: 'floor',
-    at: [x, MIDDLES[id] + y, 0],
-    into: [0, 0, -1],
-    panel: `${id}/bottom`,
-    edgeMm: 50,
-    gripMm: 17.7,
-    bolt: 'bolt-m8x40',
-    insert: null,
-    washer: 'washer-m8-30',
-    plate: 'backing-plate-80',
-    plateBonded: false,
-    bracket: null,
-  }));
+  ].map(([x = 0, y = 0], i) =>
+    anchor(`anchor-${id.slice(-1)}${i + 1}`, [x, MIDDLES[id] + y, 0], { carcass: node(id), panel: `${id}/bottom` }),
+  );
 
 /** A bar over both tops at one x: outer bolts 72 in from the sides, the others 40 nearer to the gap. */
 const bar = (id: string, x: number, rest: Partial<Brace> = {}): Brace => {

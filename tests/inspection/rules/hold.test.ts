@@ -6,27 +6,20 @@ import { solveFitOut } from '../../../src/fitout/index.ts';
 import { findWaysOut, inspect } from '../../../src/inspection/index.ts';
 import { boxSurvey } from '../../envelope/surveys.ts';
 import { carcass, designOf, empty, fitted } from '../../fitout/designs.ts';
-import { catalog, findingsOf, fitOut, inspectScene, linesOf, mass, node, panel, rules, spaceOf } from '../fixture.ts';
-
-type Anchor = FitOut['anchors'][number];
-
-const anchor = (id: string, at: Vec3, rest: Partial<Anchor> = {}): Anchor => ({
-  id: node(id),
-  carcass: node('carcass-1'),
-  on: 'floor',
-  at,
-  into: [0, 0, -1],
-  panel: 'carcass-1/bottom',
-  edgeMm: 50,
-  gripMm: 17.7,
-  bolt: 'bolt-m8x40',
-  insert: null,
-  washer: 'washer-m8-30',
-  plate: 'backing-plate-80',
-  plateBonded: false,
-  bracket: null,
-  ...rest,
-});
+import {
+  type Anchor,
+  anchor,
+  catalog,
+  findingsOf,
+  fitOut,
+  inspectScene,
+  linesOf,
+  mass,
+  node,
+  panel,
+  rules,
+  spaceOf,
+} from '../fixture.ts';
 
 /** A carcass 1000 deep and 600 wide with its low corner at the sill, 220 kg of gear 350 above the floor, four anchors. */
 const held = (rest: Partial<Anchor> = {}, kg = 220): Partial<FitOut> => ({
