@@ -15,6 +15,7 @@ import {
   revisionsSchema,
   type VehicleRecord,
 } from './review.ts';
+import { type StockRow, stockSchema } from './stock.ts';
 import { type Survey, surveySchema } from './survey.ts';
 import { type Vehicle, vehicleSchema } from './vehicle.ts';
 
@@ -54,6 +55,8 @@ export const designSchema = z.strictObject({
   cabinet: cabinetSchema,
   gear: gearListSchema,
   mounts: mountsSchema.default([]),
+  /** Sheets that the shop can have and offcuts in its rack; empty: the sheets of the catalog. */
+  stock: stockSchema.default([]),
   /** The load sets that everything fastened is held against. */
   holdTo: holdToSchema,
   houseRules: z.array(houseRuleChangeSchema).max(500).default([]),
@@ -81,6 +84,7 @@ export interface Design {
   readonly cabinet: Cabinet;
   readonly gear: readonly Gear[];
   readonly mounts: readonly Mount[];
+  readonly stock: readonly StockRow[];
   readonly holdTo: readonly HoldSet[];
   readonly houseRules: readonly HouseRuleChange[];
   readonly accepted: readonly Accepted[];

@@ -16,6 +16,8 @@ export * from './read.ts';
 export * from './reading-rows.ts';
 export * from './review.ts';
 export { type NoSuchPlace, setValue, typedValue, type ValueSet } from './set-value.ts';
+export { MOST_OF_ONE_STOCK, type StockRow } from './stock.ts';
+export * from './stock-of-material.ts';
 export * from './structure.ts';
 export * from './survey.ts';
 export * from './vehicle.ts';

@@ -81,6 +81,7 @@ export const NODE_KINDS = [
   'device',
   'gear',
   'mount',
+  'stock',
   'question',
 ] as const;
 export type NodeKind = (typeof NODE_KINDS)[number];
@@ -146,6 +147,7 @@ export const designNodes = (design: Design): readonly DesignNode[] => {
   list('brace', ['cabinet', 'braces'], design.cabinet.braces);
   list('gear', ['gear'], design.gear);
   list('mount', ['mounts'], design.mounts);
+  list('stock', ['stock'], design.stock);
   list('question', ['questions'], design.questions);
   return nodes;
 };

@@ -98,7 +98,7 @@ const wholeNode = (kind: 'added' | 'removed', facts: NodeFacts): Change => ({
 /**
  * Everything in which the later design differs from the earlier, in the order of the later document; what was removed
  * comes last. A node that came or went with the node around it is not told apart from it. Empty when, and only when,
- * the two say the same; names under revisions, replies and the record of the vehicle are not compared.
+ * the two say the same; names under revisions, replies, the record of the vehicle and the shop's stock are not compared.
  */
 export const compareDesigns = (before: Design, after: Design): readonly Change[] => {
   const [was, is] = [nodeFacts(before), nodeFacts(after)];

@@ -7,11 +7,13 @@ import { type Approval, type Design, type Revision, readDesign } from '../design
 export const sha256Of = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
 
 /**
- * The design without what is said about it: revisions, names under them, replies and the record of the vehicle. This
- * is what a revision freezes, what is hashed, and what two designs are compared by.
+ * The design without what is said about it: revisions, names under them, replies and the record of the vehicle; and
+ * without what lies in the rack of the shop, of which the cabinet is the same. This is what a revision freezes, what is
+ * hashed, and what two designs are compared by.
  */
 export const bareDesign = (design: Design): Design => ({
   ...design,
+  stock: [],
   revisions: [],
   approvals: [],
   replies: [],

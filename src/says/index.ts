@@ -33,6 +33,7 @@ export { type ChangeSpeech, type SaidFigure, sayChange, sayFigureChange, sayFigu
 export { sayClosureEdge } from './say-closure-edge.ts';
 export { type SaidFinding, sayFinding, sayRule } from './say-finding.ts';
 export { sayFitProblem } from './say-fit-problem.ts';
+export { sayListProblem } from './say-list.ts';
 export { sayLoadPlate } from './say-load-plate.ts';
 export { sayMotions, sayOrderRow, sayOrderStep, sayReach } from './say-order.ts';
 export { sayPlace, sayProblem } from './say-problem.ts';

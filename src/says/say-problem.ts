@@ -60,6 +60,7 @@ const FAULTS: Readonly<Record<string, string>> = {
   'too-small': 'is too small',
   'unknown-fitting': 'is a fitting that this program does not know',
   'unknown-key': 'holds something that this program does not know',
+  'unknown-material': 'is a material that the catalog does not have',
   'wrong-type': 'is of the wrong kind',
   'wrong-unit': 'is read in the wrong unit',
   zero: 'is zero',

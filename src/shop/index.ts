@@ -33,6 +33,7 @@ export {
 } from './layout/index.ts';
 export { type LetteredStrip, sheetStrips } from './layout-figure.ts';
 export { cutSequenceCsv, layoutDrawings } from './layout-files.ts';
+export * from './lists/index.ts';
 export * from './marks.ts';
 export * from './masses.ts';
 export { missingLines } from './missing.ts';

@@ -5,6 +5,7 @@ import { type LayoutWords, sheetLayoutDrawing } from './drawing/sheet-layout-dra
 import type { SequenceLine } from './layout/index.ts';
 import { type ListColumn, type ListTable, lengthColumn, listTable, tableCsv } from './list-columns.ts';
 import type { BoardLayout, SheetLayouts } from './sheet-layouts.ts';
+import { stockName } from './stock-words.ts';
 
 interface CsvRow {
   readonly laid: BoardLayout;
@@ -33,12 +34,15 @@ const columns = (units: LengthUnits): readonly ListColumn<CsvRow>[] => [
 /** One row for each sheet of a stack: equal sheets are cut the same way and may hold other marks. */
 const rowsOf = (laid: BoardLayout, units: LengthUnits): readonly CsvRow[] =>
   laid.sequences.flatMap((sequence) =>
-    sequence.sheets.flatMap((sheet, place) =>
-      cutRows(sequence, place, units).flatMap((words, i): readonly CsvRow[] => {
+    sequence.sheets.flatMap((sheet, place) => {
+      const laidOn = laid.layout.sheets[sheet];
+      return cutRows(sequence, place, units).flatMap((words, i): readonly CsvRow[] => {
         const line = sequence.lines[i];
-        return line === undefined ? [] : [{ laid, sheet, stock: sequence.stock, line, words }];
-      }),
-    ),
+        return line === undefined || laidOn === undefined
+          ? []
+          : [{ laid, sheet, stock: stockName(laidOn), line, words }];
+      });
+    }),
   );
 
 /** The sequence of cuts of every sheet of every board. Settings are net of the kerf. */

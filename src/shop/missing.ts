@@ -1,13 +1,14 @@
 import { groupBy } from '../base/index.ts';
+import { stockProblems } from '../design/index.ts';
 import type { FitProblem } from '../fitout/index.ts';
 import { openStops } from '../inspection/index.ts';
-import { sayFitProblem } from '../says/index.ts';
+import { sayFitProblem, sayProblem } from '../says/index.ts';
 import { namesOf, type PapersInput } from './papers/paper.ts';
 import { boardRemarks } from './sheet-layouts.ts';
 
 type MissingInput = Pick<
   PapersInput,
-  'design' | 'fitout' | 'space' | 'carry' | 'layouts' | 'price' | 'drawings' | 'inspection' | 'rules'
+  'design' | 'fitout' | 'space' | 'carry' | 'layouts' | 'price' | 'drawings' | 'inspection' | 'rules' | 'catalog'
 >;
 
 /** Some problems leave nothing to cut, others leave parts that are not as they were meant. */
@@ -27,7 +28,7 @@ const unknownLines = ({ drawings }: MissingInput): readonly string[] =>
  * solved, parts that lie on no sheet, settings that were not used, what is without a price, views without a vehicle.
  */
 export const missingLines = (input: MissingInput): readonly string[] => {
-  const { design, fitout, space, layouts, price, drawings, inspection, rules } = input;
+  const { design, fitout, space, layouts, price, drawings, inspection, rules, catalog } = input;
   const names = namesOf(input);
   return [
     ...fitout.problems.map((problem) => `${sayFitProblem(problem, design.units, names)}. ${partsOf(problem, input)}`),
@@ -35,6 +36,7 @@ export const missingLines = (input: MissingInput): readonly string[] => {
     ...layouts.boards.flatMap((laid) =>
       boardRemarks(laid, design.units).map((remark) => `${laid.board.materialName}: ${remark}`),
     ),
+    ...stockProblems(design.stock, catalog).map((problem) => `${sayProblem(problem)}; it serves no part.`),
     ...(rules.value('saw-kerf') >= 0
       ? []
       : ['The sheets are laid out without a kerf: parts may come out short. State the width of the cut first.']),

@@ -10,6 +10,7 @@ import { layerTableCsv, partDxf } from './dxf/index.ts';
 import { hardwareCsv, hardwareTable } from './hardware-list.ts';
 import { inspectionSheet } from './inspection-sheet.ts';
 import { cutSequenceCsv, cutSequenceTable, layoutDrawings } from './layout-files.ts';
+import { stockLeft, stockLeftCsv } from './lists/stock-left.ts';
 import { massesCsv, massLines, massTable } from './masses.ts';
 import { createGuard, type Guard, missingLines } from './missing.ts';
 import type { PacketFile } from './packet-file.ts';
@@ -148,7 +149,7 @@ const layoutFiles = ({ layouts, design, inspection }: PapersInput): readonly Pac
 
 /** The lists as text, and the inspection sheet for a reader without paper. */
 const listFiles = (work: PapersInput, guard: Guard): readonly PacketFile[] => {
-  const { design, fitout, drawings, hardware, layouts, price, inspection } = work;
+  const { design, fitout, drawings, hardware, layouts, price, inspection, catalog } = work;
   const { units } = design;
   const names = nameOfPart(design, fitout);
   const file = (path: string, kind: PacketFile['kind'], about: string, text: () => string): readonly PacketFile[] =>
@@ -157,6 +158,11 @@ const listFiles = (work: PapersInput, guard: Guard): readonly PacketFile[] => {
     ...file('cut-list.csv', 'list', 'every part to cut, by material', () => cutListCsv(drawings.rows, units)),
     ...file('hardware.csv', 'list', 'what to fetch and buy', () => hardwareCsv(hardware, units)),
     ...file('cut-sequence.csv', 'list', 'every cut of every sheet, in order', () => cutSequenceCsv(layouts, units)),
+    ...(stockLeft(design, layouts, catalog).length === 0
+      ? []
+      : file('stock-left.csv', 'list', 'sheets and offcuts in hand once this is cut: for the next design', () =>
+          stockLeftCsv(design, layouts, catalog),
+        )),
     ...file('router-layers.csv', 'list', 'what each layer of the router files is for', () =>
       layerTableCsv(drawings.marks, heldWords(inspection) !== null),
     ),
@@ -220,7 +226,7 @@ const guarded = (drawings: Drawings, { fitout }: PacketInput, guard: Guard): Dra
 };
 
 const manifest = (
-  { design, inspection, fitout, drawings }: PapersInput,
+  { design, inspection, fitout, drawings, layouts }: PapersInput,
   files: readonly PacketFile[],
   missing: readonly string[],
 ): PacketFile => ({
@@ -239,6 +245,8 @@ const manifest = (
       missing,
       parts: drawings.rows.reduce((sum, { quantity }) => sum + quantity, 0),
       marks: drawings.rows.length,
+      sheets: layouts.sheets,
+      offcuts: layouts.offcuts,
       files: files.map(({ path, kind, about }) => ({ path, kind, about })),
       cautions: CAUTIONS.map(({ long }) => long),
     },

@@ -1,5 +1,6 @@
-import { compareText, groupBy } from '../base/index.ts';
+import { compareText, groupBy, ROUNDING_MM } from '../base/index.ts';
 import type { Catalog, HouseRules, Material } from '../catalog/index.ts';
+import { type StockPiece, type StockRow, stockOfMaterial } from '../design/index.ts';
 import type { CutListRow } from './cut-list.ts';
 import { type KeepRule, type LayoutJob, type LayoutPart, type StockSheet, trimAll } from './layout/index.ts';
 
@@ -41,26 +42,40 @@ const partOf = (row: CutListRow, material: string): LayoutPart => ({
   material,
 });
 
-const stockOf = (material: Material, name: string): readonly StockSheet[] =>
-  material.sheets.map((sheet) => ({
-    name: sheet.name,
-    length: sheet.lengthMm,
-    width: sheet.widthMm,
-    quantity: null,
-    price: sheet.price,
-    material: name,
-  }));
+const sheetOf = ({ name, lengthMm, widthMm, quantity, price, offcut }: StockPiece, material: string): StockSheet => ({
+  name,
+  length: lengthMm,
+  width: widthMm,
+  quantity,
+  price,
+  material,
+  offcut,
+});
 
-const jobOf = (
-  rows: readonly CutListRow[],
-  material: Material | undefined,
-  name: string,
-  rules: HouseRules,
-): LayoutJob => {
+interface Making {
+  readonly rows: readonly CutListRow[];
+  readonly material: Material | undefined;
+  /** What the board is called. */
+  readonly name: string;
+  /** Of the design; those of other materials are left alone. */
+  readonly stock: readonly StockRow[];
+  readonly rules: HouseRules;
+}
+
+/** Stock is as thick as the catalog says: parts of another thickness are cut from what the catalog sells. */
+const stockOf = ({ rows, material, name, stock }: Making): readonly StockSheet[] => {
+  if (material === undefined) return [];
+  const thickness = rows[0]?.thickness ?? material.thicknessMm;
+  const same = Math.abs(thickness - material.thicknessMm) <= ROUNDING_MM;
+  return stockOfMaterial(same ? stock : [], material).map((piece) => sheetOf(piece, name));
+};
+
+const jobOf = (making: Making): LayoutJob => {
+  const { rows, material, name, rules } = making;
   const metal = isMetal(material);
   return {
     parts: rows.map((row) => partOf(row, name)),
-    stock: material === undefined ? [] : stockOf(material, name),
+    stock: stockOf(making),
     cut: metal ? 'shear' : 'saw',
     kerf: rules.value('saw-kerf'),
     trim: trimAll(rules.value(metal ? 'sheet-trim-metal' : 'sheet-trim')),
@@ -75,10 +90,16 @@ const jobOf = (
 
 /**
  * One job a board, in the order of the cut list, from its cut sizes. A row with grain lies along the sheet's length,
- * one without may be turned. Wood and plastic are sawn, aluminium is sheared, which takes nothing away. Kerf, trim, limits of the saw and what is kept come from the house rules; a material that
- * the catalog does not have gets no sheets, and its parts come back as not placed.
+ * one without may be turned. Wood and plastic are sawn, aluminium is sheared, which takes nothing away. Kerf, trim,
+ * limits of the saw and what is kept come from the house rules, sheets and offcuts from the design and the catalog; a
+ * material that the catalog does not have gets no sheets, and its parts come back as not placed.
  */
-export const sheetJobs = (rows: readonly CutListRow[], catalog: Catalog, rules: HouseRules): readonly Board[] => {
+export const sheetJobs = (
+  rows: readonly CutListRow[],
+  catalog: Catalog,
+  rules: HouseRules,
+  stock: readonly StockRow[],
+): readonly Board[] => {
   const boards = [...groupBy(rows, ({ material, thickness }) => `${material} ${thickness}`).values()];
   const keys = new Set<string>();
   return boards.flatMap((members) => {
@@ -99,7 +120,7 @@ export const sheetJobs = (rows: readonly CutListRow[], catalog: Catalog, rules: 
         parts: members
           .map(({ mark, name, grain }) => ({ mark, name, grain }))
           .sort((a, b) => compareText(a.mark, b.mark)),
-        job: jobOf(members, record, first.materialName, rules),
+        job: jobOf({ rows: members, material: record, name: first.materialName, stock, rules }),
       },
     ];
   });

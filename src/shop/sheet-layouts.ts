@@ -20,13 +20,19 @@ export interface BoardLayout {
   /** How good it is, in a few words for the side of a figure. */
   readonly proof: string;
   readonly keptOffcuts: number;
+  /** Sheets of the layout that are no offcuts, and offcuts in hand that are used. */
+  readonly sheets: number;
+  readonly offcuts: number;
 }
 
 /** All boards of a design. */
 export interface SheetLayouts {
   readonly boards: readonly BoardLayout[];
+  /** Bought, or taken as whole sheets. */
   readonly sheets: number;
-  /** Of the sheets alone, in the shop's currency. */
+  /** Offcuts in hand that are used. */
+  readonly offcuts: number;
+  /** Of sheets and offcuts alone, in the shop's currency. */
   readonly price: number;
   readonly unplaced: number;
 }
@@ -58,12 +64,15 @@ export const boardLayout = (board: Board, layout: Layout): BoardLayout => ({
   sequences: cutSequences(board.job, layout),
   proof: proofText(layout.proof),
   keptOffcuts: layout.sheets.reduce((sum, { offcuts }) => sum + offcuts.length, 0),
+  sheets: layout.sheets.filter(({ offcut }) => !offcut).length,
+  offcuts: layout.sheets.filter(({ offcut }) => offcut).length,
 });
 
 /** Boards put together, with their sums. */
 export const sheetLayoutsOf = (boards: readonly BoardLayout[]): SheetLayouts => ({
   boards,
-  sheets: boards.reduce((sum, { layout }) => sum + layout.sheets.length, 0),
+  sheets: boards.reduce((sum, { sheets }) => sum + sheets, 0),
+  offcuts: boards.reduce((sum, { offcuts }) => sum + offcuts, 0),
   price: boards.reduce((sum, { layout }) => sum + layout.price, 0),
   unplaced: boards.reduce((sum, { layout }) => sum + layout.unplaced.reduce((n, { count }) => n + count, 0), 0),
 });

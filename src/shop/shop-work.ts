@@ -28,7 +28,8 @@ export interface ShopWorkInput extends DrawingsInput {
 /** Everything that the files and papers of the packet share, worked out once. */
 export const shopWork = (input: ShopWorkInput, drawings: Drawings = createDrawings(input)): PapersInput => {
   const { design, fitout, catalog, rules } = input;
-  const layouts = input.layouts ?? layoutSheets(sheetJobs(drawings.rows, catalog, rules), STANDARD_BUDGET);
+  const layouts =
+    input.layouts ?? layoutSheets(sheetJobs(drawings.rows, catalog, rules, design.stock), STANDARD_BUDGET);
   const hardware = hardwareList({ fitout, catalog, rules, names: nameOfPart(design, fitout), units: design.units });
   return {
     ...input,

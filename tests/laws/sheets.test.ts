@@ -25,7 +25,7 @@ describe('from the cut list to the sheets and the price', () => {
       fc.property(randomDesign(fc), (design) => {
         const fitout = solveFitOut(design, catalog, rules);
         const rows = cutList({ fitout, marks: markParts(fitout), catalog, rules });
-        const layouts = layoutSheets(sheetJobs(rows, catalog, rules), { seed: 3, steps: 20 });
+        const layouts = layoutSheets(sheetJobs(rows, catalog, rules, []), { seed: 3, steps: 20 });
         for (const { board, layout } of layouts.boards) {
           expect(validateLayout(board.job, layout)).toEqual([]);
           const asked = sum(board.job.parts.map((part) => part.quantity * area(part)));

@@ -44,6 +44,7 @@ describe('packet', () => {
       'cut-list.csv',
       'hardware.csv',
       'cut-sequence.csv',
+      'stock-left.csv',
       'router-layers.csv',
       'masses.csv',
       'price.csv',

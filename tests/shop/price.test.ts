@@ -28,7 +28,7 @@ const use = (item: string, quantity: number): HardwareUse => ({
 const priced = (fitout: FitOut, changes: Parameters<typeof houseRules>[1] = []): Price => {
   const held = houseRules(catalog, changes);
   const rows = cutList({ fitout, marks: markParts(fitout), catalog, rules: held });
-  const layouts = layoutSheets(sheetJobs(rows, catalog, held), { seed: 1, steps: 20 });
+  const layouts = layoutSheets(sheetJobs(rows, catalog, held, []), { seed: 1, steps: 20 });
   return priceOf({
     design: design(),
     fitout,

@@ -19,7 +19,7 @@ import { anyFitOut } from './random-fit-out.ts';
 
 const BUDGET = { seed: 7, steps: 40 };
 const jobsOf = (fitout: FitOut): readonly Board[] =>
-  sheetJobs(cutList({ fitout, marks: markParts(fitout), catalog, rules }), catalog, rules);
+  sheetJobs(cutList({ fitout, marks: markParts(fitout), catalog, rules }), catalog, rules, []);
 
 describe('jobs of a cut list', () => {
   it('makes one job a board, from cut sizes, with kerf, trim and limits of the house rules', () => {
@@ -86,7 +86,13 @@ describe('layouts of a design', () => {
   });
 
   it('has nothing to lay out in an empty cabinet', () => {
-    expect(layoutSheets(jobsOf(emptyFitOut), BUDGET)).toEqual({ boards: [], sheets: 0, price: 0, unplaced: 0 });
+    expect(layoutSheets(jobsOf(emptyFitOut), BUDGET)).toEqual({
+      boards: [],
+      sheets: 0,
+      offcuts: 0,
+      price: 0,
+      unplaced: 0,
+    });
   });
 
   it.each([

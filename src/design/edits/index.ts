@@ -6,5 +6,6 @@ export * from './openings.ts';
 export * from './readings.ts';
 export * from './review.ts';
 export * from './stations.ts';
+export * from './stock.ts';
 export * from './structure.ts';
 export * from './survey.ts';

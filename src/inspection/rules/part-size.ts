@@ -1,5 +1,5 @@
 import { ROUNDING_MM } from '../../base/index.ts';
-import type { Material } from '../../catalog/index.ts';
+import { type StockPiece, stockOfMaterial } from '../../design/index.ts';
 import type { FitOut } from '../../fitout/index.ts';
 import type { Finding } from '../finding.ts';
 import type { Job } from '../job.ts';
@@ -34,37 +34,44 @@ export const partTooSmall = (job: Job): Verdict => {
 interface Shortfall {
   readonly value: number;
   readonly limit: number;
-  readonly sheet: string;
+  readonly sheet: StockPiece;
+  readonly trim: number;
 }
 
 /** By how much the part fails to fit the sheet the way it would lie, on its worse side. */
-const shortOf = (length: number, width: number, sheet: Material['sheets'][number], trim: number): Shortfall => {
+const shortOf = (length: number, width: number, sheet: StockPiece, trim: number): Shortfall => {
   const [long, wide] = [sheet.lengthMm - 2 * trim, sheet.widthMm - 2 * trim];
   return length - long >= width - wide
-    ? { value: length, limit: long, sheet: sheet.name }
-    : { value: width, limit: wide, sheet: sheet.name };
+    ? { value: length, limit: long, sheet, trim }
+    : { value: width, limit: wide, sheet, trim };
 };
 
 /** The sheet and lie that comes nearest to holding the part; turned only where the grain lets it. */
-const nearestSheet = (panel: Panel, material: Material, trim: number): Shortfall | null => {
-  const lies = material.sheets.flatMap((sheet) => [
-    shortOf(panel.length, panel.width, sheet, trim),
-    ...(panel.grain === 'any' ? [shortOf(panel.width, panel.length, sheet, trim)] : []),
-  ]);
+const nearestSheet = (panel: Panel, stock: readonly StockPiece[], edges: number): Shortfall | null => {
+  const lies = stock.flatMap((sheet) => {
+    // An offcut has no factory edges to lose.
+    const trim = sheet.offcut ? 0 : edges;
+    return [
+      shortOf(panel.length, panel.width, sheet, trim),
+      ...(panel.grain === 'any' ? [shortOf(panel.width, panel.length, sheet, trim)] : []),
+    ];
+  });
   const [best] = lies.toSorted((a, b) => a.value - a.limit - (b.value - b.limit));
   return best ?? null;
 };
 
-/** Parts that no stock sheet of their material holds, once its edges are trimmed and the grain is kept. */
+/** Parts that nothing in stock of their material holds, once sheets are trimmed and the grain is kept. */
 export const partTooBig = (job: Job): Verdict => {
   const findings = job.fitout.panels.flatMap((panel): readonly Finding[] => {
     const material = job.catalog.materials.get(panel.material);
     if (!material) return [];
-    const trim = job.rules.value(material.kind === 'aluminium' ? 'sheet-trim-metal' : 'sheet-trim');
-    const best = nearestSheet(panel, material, trim);
+    const edges = job.rules.value(material.kind === 'aluminium' ? 'sheet-trim-metal' : 'sheet-trim');
+    const best = nearestSheet(panel, stockOfMaterial(job.design.stock, material), edges);
     if (!best || best.value <= best.limit + ROUNDING_MM) return [];
-    const limit: Limit = { value: best.limit, unit: 'mm', source: material.source, status: 'stock sheet less trim' };
-    const facts = { ...factsOf(panel), sheet: best.sheet, trim };
+    const { sheet, trim } = best;
+    const source = sheet.id !== null ? 'stock of the design' : material.source;
+    const limit: Limit = { value: best.limit, unit: 'mm', source, status: 'stock sheet less trim' };
+    const facts = { ...factsOf(panel), sheet: sheet.name, trim };
     return [found('part-too-big', { severity: 'stop', parts: [panel.id], value: best.value, limit, facts })];
   });
   return { ...NOTHING, findings };

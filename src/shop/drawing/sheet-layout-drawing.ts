@@ -2,6 +2,7 @@ import { formatMillimetres, type LengthUnits, type Vec2 } from '../../base/index
 import { cutRows, sequenceOf } from '../cut-rows.ts';
 import { type LaidSheet, type Rectangle, sheetStrips } from '../layout-figure.ts';
 import type { BoardLayout } from '../sheet-layouts.ts';
+import { stockName } from '../stock-words.ts';
 import { type Block, fillColumns } from './blocks.ts';
 import type { Drawing, Shape } from './drawing.ts';
 import { hatching } from './hatch.ts';
@@ -119,13 +120,19 @@ const stripShapes = (sheet: LaidSheet, laid: BoardLayout, at: number, move: OnSh
   });
 };
 
+/** An offcut has been trimmed before; which one it is must be found first. */
+const cornerNote = (sheet: LaidSheet): string =>
+  sheet.offcut
+    ? `take ${stockName(sheet)}, length along the grain; reference corner: the ring, low left; not trimmed`
+    : 'reference corner: the ring, low left; broken line: trim';
+
 /** The reference corner is the one that cuts are counted from: low left, where the first edges are trimmed. */
 const cornerShapes = (sheet: LaidSheet, move: OnSheet): readonly Shape[] => {
   const { usable } = sheet;
   const at = move([usable.x, usable.y]);
   return [
     circle('outline', at, CORNER_MM),
-    text([move([0, 0])[0], move([0, sheet.width])[1] + 2], 'reference corner: the ring, low left; broken line: trim', {
+    text([move([0, 0])[0], move([0, sheet.width])[1] + 2], cornerNote(sheet), {
       height: TEXT_MM.note,
       within: areaWidth(sheet, move),
     }),
@@ -159,7 +166,11 @@ const titleRows = (
   [
     cell('material', 5, laid.board.materialName),
     cell('thickness', 2, `${formatMillimetres(laid.board.thickness, 2)} mm`),
-    cell('sheet', 3, `${sizeText(sheet.length, units)} × ${sizeText(sheet.width, units)}`),
+    cell(
+      sheet.offcut ? stockName(sheet) : 'sheet',
+      3,
+      `${sizeText(sheet.length, units)} × ${sizeText(sheet.width, units)}`,
+    ),
     cell('kerf', 2, kerfText(laid, units)),
   ],
   [
@@ -240,7 +251,7 @@ export const sheetLayoutDrawing = (laid: BoardLayout, at: number, words: LayoutW
       caution: PAPER_CAUTION,
     };
     return {
-      title: `${laid.board.materialName}, sheet ${at + 1} of ${count}: layout and cuts`,
+      title: `${laid.board.materialName}, sheet ${at + 1} of ${count}${sheet.offcut ? `, ${stockName(sheet)}` : ''}: layout and cuts`,
       size: paper.size,
       scale: 1 / reduction,
       shapes: [...sheetShapes(paper, block), ...page],

@@ -1,4 +1,5 @@
 import { type Bound, boundOf } from './bounds/bound.ts';
+import { offcutsFirst } from './engine/offcuts-first.ts';
 import { placeable } from './engine/placeable.ts';
 import type { Piece, Problem } from './engine/problem.ts';
 import { Search, STRICTLY_LESS } from './engine/search.ts';
@@ -61,7 +62,7 @@ export class MaterialSearch {
     this.tidies = tidies;
     const fills = Math.floor(FIRST_LAYOUT_PAIRS / Math.max(1, pieces.length) ** 2);
     for (let order = 0; order < Math.min(MOST_FIRST_LAYOUTS, Math.max(1, fills)); order++) this.goal.fill(order);
-    this.best = this.goal.best;
+    this.best = offcutsFirst(this.problem, this.goal.best);
     const leftOut = new Set(this.best.leftOut);
     this.bound = boundOf(this.problem, leftOut.size === 0 ? pieces : []);
     this.stagedPrice = this.bound.price;
@@ -117,6 +118,7 @@ export class MaterialSearch {
     this.idle++;
     if (!this.goal.turn()) return false;
     this.take(this.goal.best);
+    if (this.best !== this.goal.best) this.goal.start(this.best);
     this.tidy.startTidying(this.best);
     return true;
   }
@@ -125,18 +127,24 @@ export class MaterialSearch {
     this.tidyTurns++;
     const price = this.best.cost;
     if (!this.tidy.turn()) return false;
-    this.take(this.tidy.best);
+    const found = this.tidy.best;
+    // A larger rest is no gain where an offcut in hand was left lying for it.
+    if (found.cost >= price && offcutsFirst(this.problem, found) !== found) {
+      this.tidy.startTidying(this.best);
+      return false;
+    }
+    this.take(found);
     // Tidying came upon a cheaper layout.
     if (this.best.cost < price) this.goal.start(this.best);
     return true;
   }
 
   private take(solution: Solution): void {
-    this.best = solution;
+    this.best = offcutsFirst(this.problem, solution);
     this.version++;
     this.idle = 0;
     // The bound speaks of all pieces: it can only be computed once all of them have a place.
-    if (solution.leftOut.length === 0 && this.bound.sheets === 0) {
+    if (this.best.leftOut.length === 0 && this.bound.sheets === 0) {
       this.bound = boundOf(this.problem, this.problem.pieces);
       this.stagedPrice = Math.max(this.stagedPrice, this.bound.price);
     }
@@ -148,7 +156,7 @@ export class MaterialSearch {
     this.version++;
     if (solution === null || solution.leftOut.length > 0 || solution.cost >= this.best.cost) return;
     this.take(solution);
-    this.goal.start(solution);
-    this.tidy.startTidying(solution);
+    this.goal.start(this.best);
+    this.tidy.startTidying(this.best);
   }
 }

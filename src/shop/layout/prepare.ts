@@ -29,7 +29,8 @@ const sheetKind = (job: LayoutJob, stock: StockSheet): SheetKind => {
   const length = unitsDown(stock.length - trim.left - trim.right) + kerf;
   const width = unitsDown(stock.width - trim.bottom - trim.top) + kerf;
   const count = stock.quantity === null ? Number.POSITIVE_INFINITY : Math.max(0, Math.floor(stock.quantity));
-  return { length, width, area: length * width, price: stock.price, count };
+  const first = stock.offcut === true && stock.price === 0;
+  return { length, width, area: length * width, price: stock.price, count, first };
 };
 
 const isUsable = (job: LayoutJob, stock: StockSheet): boolean => {
@@ -125,7 +126,9 @@ export const prepare = (
   const unplaced: Unplaced[] = [];
   const usable = stock.filter((sheet) => isUsable(job, sheet));
   const left = stock.filter((sheet) => !usable.includes(sheet));
-  const notes: LayoutNote[] = left.map(({ name }) => ({ code: 'stock-left-out', about: name }));
+  // A row that is used up is no fault: parts that it would have served say so themselves.
+  const odd = left.filter(({ quantity }) => quantity !== 0);
+  const notes: LayoutNote[] = odd.map(({ name }) => ({ code: 'stock-left-out', about: name }));
   const largest = largestOf(usable, job);
   const leave = (part: LayoutPart, count: number, reason: UnplacedReason): void => {
     const { mark, length, width } = part;

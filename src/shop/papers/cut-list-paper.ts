@@ -4,6 +4,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import { sizeText, unitsText } from '../drawing/paper-words.ts';
 import { operationsText } from '../operations.ts';
 import { type PaperCell, type PaperColumn, type PaperPiece, paperPages } from '../paper/index.ts';
+import { sheetsText } from '../stock-words.ts';
 import { type PapersInput, paperHead } from './paper.ts';
 
 const COLUMNS: readonly PaperColumn[] = [
@@ -70,19 +71,18 @@ export const cutListPaper = ({ design, drawings, layouts }: PapersInput): readon
   const { rows } = drawings;
   const { units } = design;
   const boards = layouts.boards.map((laid) => {
-    const { board, layout } = laid;
+    const { board } = laid;
     const own = rows.filter(({ material, thickness }) => material === board.material && thickness === board.thickness);
-    const sheets = layout.sheets.length;
-    return { board, own, sheets };
+    return { board, own, laid };
   });
-  const pieces = boards.flatMap(({ board, own, sheets }): readonly PaperPiece[] => [
+  const pieces = boards.flatMap(({ board, own, laid }): readonly PaperPiece[] => [
     {
       kind: 'heading',
       words: `${board.materialName}, measured ${sizeText(board.thickness, units)} ${units} thick`,
     },
     {
       kind: 'words',
-      words: `${sumLine(own, units)}, from ${sheets} ${sheets === 1 ? 'sheet' : 'sheets'}.`,
+      words: `${sumLine(own, units)}, from ${sheetsText(laid)}.`,
     },
     { kind: 'table', columns: COLUMNS, rows: own.map((row) => rowCells(row, units)) },
   ]);

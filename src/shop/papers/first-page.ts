@@ -4,6 +4,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import type { PacketFile } from '../packet-file.ts';
 import { type PaperCell, type PaperPiece, paperPages } from '../paper/index.ts';
 import { NOT_RELEASED, releaseLines } from '../release.ts';
+import { sheetsText } from '../stock-words.ts';
 import { namesOf, type PapersInput, paperHead, SCREENING } from './paper.ts';
 import { moneyText } from './price-paper.ts';
 
@@ -84,7 +85,7 @@ export const firstPage = (
     ...(more > 0 ? [words(`– and ${more} more: see manifest.json.`)] : []),
     { kind: 'heading', words: 'What is in it' },
     words(
-      `${count(fitout.panels.length, 'part')} of ${count(drawings.rows.length, 'mark')} from ${count(layouts.sheets, 'sheet')}; ${count(hardware.length, 'line')} of hardware; price ${moneyText(price.total)}. One mark for a part everywhere: on its label, in the cut list, on the sheet it is cut from, on its drawing and in its router file.`,
+      `${count(fitout.panels.length, 'part')} of ${count(drawings.rows.length, 'mark')} from ${sheetsText(layouts)}; ${count(hardware.length, 'line')} of hardware; price ${moneyText(price.total)}. One mark for a part everywhere: on its label, in the cut list, on the sheet it is cut from, on its drawing and in its router file.`,
     ),
     {
       kind: 'table',

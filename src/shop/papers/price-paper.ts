@@ -42,7 +42,7 @@ const lineCells = (line: PriceLine): readonly PaperCell[] => [
 
 /** The price with every line that it is made of, and what moves it. */
 export const pricePaper = ({ design, price }: PapersInput): readonly Drawing[] => {
-  const { lines, groups, total, sigma, validDays, movers, missing } = price;
+  const { lines, groups, total, sigma, validDays, movers, missing, inHand } = price;
   const tables = groups.flatMap(({ group, amount }): readonly PaperPiece[] => [
     { kind: 'heading', words: `${group}: ${moneyText(amount)}` },
     { kind: 'table', columns: LINES, rows: lines.filter((line) => line.group === group).map(lineCells) },
@@ -64,6 +64,7 @@ export const pricePaper = ({ design, price }: PapersInput): readonly Drawing[] =
         words: `Total ${moneyText(total)}, known to ± ${moneyText(sigma)} (one standard deviation). It stands for ${countText(validDays)} days.`,
       },
       { kind: 'words', words: 'Not in it: taxes, freight, the vehicle, and the gear of the department.' },
+      ...(inHand === '' ? [] : [{ kind: 'words', words: inHand } as const]),
       ...missing.map((words): PaperPiece => ({ kind: 'words', words, strong: true })),
       { kind: 'table', columns: SUMS, rows: sums },
       { kind: 'heading', words: 'What moves it' },

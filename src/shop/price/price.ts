@@ -2,6 +2,7 @@ import { groupBy } from '../../base/index.ts';
 import type { HardwareRow } from '../hardware-list.ts';
 import { toCent } from '../rounding.ts';
 import type { BoardLayout } from '../sheet-layouts.ts';
+import { offcutsText, stockName } from '../stock-words.ts';
 import { PRICE_GROUPS, type PriceGroup, type PriceLine } from './price-line.ts';
 import { ruleFigure, type WorkInput, workLines } from './work-lines.ts';
 
@@ -24,6 +25,8 @@ export interface Price {
   readonly movers: readonly PriceMover[];
   /** What the total does not hold, a sentence each. */
   readonly missing: readonly string[];
+  /** Offcuts in hand that are used, in one sentence; empty where there are none. */
+  readonly inHand: string;
 }
 
 export interface PriceInput extends WorkInput {
@@ -37,24 +40,26 @@ const added = (lines: readonly { readonly amount: number }[]): number =>
 
 const sheetLines = ({ board, layout }: BoardLayout): readonly PriceLine[] => {
   const listed = layout.sheets.map((sheet, i) => ({ sheet, number: i + 1 }));
-  return [...groupBy(listed, ({ sheet }) => `${sheet.stock} ${sheet.price}`).values()].flatMap((same) => {
-    const [first] = same;
-    if (first === undefined) return [];
-    const { stock, price } = first.sheet;
-    return [
-      {
-        group: 'sheets' as const,
-        what: `${board.materialName}, ${stock}`,
-        count: same.length,
-        unit: 'sheet',
-        hoursEach: null,
-        hours: null,
-        each: price,
-        amount: toCent(price * same.length),
-        from: `sheet layouts, sheet ${same.map(({ number }) => number).join(', ')} of this board`,
-      },
-    ];
-  });
+  return [...groupBy(listed, ({ sheet }) => `${sheet.offcut} ${sheet.stock} ${sheet.price}`).values()].flatMap(
+    (same) => {
+      const [first] = same;
+      if (first === undefined) return [];
+      const { offcut, price } = first.sheet;
+      return [
+        {
+          group: 'sheets' as const,
+          what: `${board.materialName}, ${stockName(first.sheet)}`,
+          count: same.length,
+          unit: offcut ? 'offcut' : 'sheet',
+          hoursEach: null,
+          hours: null,
+          each: price,
+          amount: toCent(price * same.length),
+          from: `sheet layouts, sheet ${same.map(({ number }) => number).join(', ')} of this board${offcut ? '; in hand' : ''}`,
+        },
+      ];
+    },
+  );
 };
 
 const UNITS: Readonly<Record<HardwareRow['by'], string>> = { piece: 'piece', pair: 'pair', metre: 'm' };
@@ -97,7 +102,7 @@ const moversOf = (
     delta: toCent(TENTH * amount),
   });
   const dearest = layouts.boards
-    .flatMap(({ board, layout }) => layout.sheets.map(({ price }) => ({ board, price })))
+    .flatMap(({ board, layout }) => layout.sheets.flatMap(({ price, offcut }) => (offcut ? [] : [{ board, price }])))
     .reduce<{ readonly what: string; readonly price: number } | null>(
       (most, { board, price }) =>
         most !== null && most.price >= price ? most : { what: `One more sheet of ${board.materialName}`, price },
@@ -137,6 +142,19 @@ const missingFrom = ({ hardware, layouts, rules }: PriceInput): readonly string[
   ];
 };
 
+const inHandText = ({ boards, offcuts }: PriceInput['layouts']): string => {
+  if (offcuts === 0) return '';
+  const cost = added(
+    boards
+      .flatMap(({ layout }) => layout.sheets.flatMap((sheet) => (sheet.offcut ? [sheet] : [])))
+      .map(({ price }) => ({ amount: price })),
+  );
+  const used = `${offcutsText(offcuts)} ${offcuts === 1 ? 'is' : 'are'} used`;
+  return cost === 0
+    ? `${used} and ${offcuts === 1 ? 'costs' : 'cost'} nothing.`
+    : `${used}, at ${cost.toFixed(2)} as set in the list of stock.`;
+};
+
 /**
  * The price of the whole: sheets by their layouts, hardware by the pick list with its spares, hours of work by what
  * there is to do. Every line names where it comes from; the lines add up to the total to the cent.
@@ -157,11 +175,12 @@ export const priceOf = (input: PriceInput): Price => {
         hours: worked.length === 0 ? null : worked.reduce((sum, { hours }) => sum + (hours ?? 0), 0),
         amount: added(own),
       };
-    }).filter(({ amount }) => amount !== 0),
+    }).filter(({ group, amount }) => amount !== 0 || (group === 'sheets' && layouts.offcuts > 0)),
     total,
     sigma: toCent(total * ruleFigure(rules, 'price-uncertainty-share')),
     validDays: ruleFigure(rules, 'quote-validity-days'),
     movers: moversOf(lines, input, share),
     missing: missingFrom(input),
+    inHand: inHandText(layouts),
   };
 };

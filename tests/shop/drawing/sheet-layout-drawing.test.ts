@@ -14,7 +14,7 @@ const WORDS = { designTitle: 'Brook Hollow support car', customer: '', signed: '
 
 const boardOf = (fitout = twoColumns()): BoardLayout => {
   const rows = cutList({ fitout, marks: markParts(fitout), catalog, rules });
-  const [board] = layoutSheets(sheetJobs(rows, catalog, rules), { seed: 1, steps: 30 }).boards;
+  const [board] = layoutSheets(sheetJobs(rows, catalog, rules, []), { seed: 1, steps: 30 }).boards;
   if (board === undefined) throw new Error('no board');
   return board;
 };

@@ -18,7 +18,7 @@ const problemOf = (types: readonly number[], sheets: readonly { price: number; c
   pieces: types.map((type): Piece => {
     return { length: 1, width: 1, area: 1, straight: true, turned: false, type, matched: false };
   }),
-  sheets: sheets.map((one) => ({ length: 10, width: 1, area: 10, ...one })),
+  sheets: sheets.map((one) => ({ length: 10, width: 1, area: 10, first: false, ...one })),
   stages: UNLIMITED_STAGES,
   limits: null,
 });

@@ -32,6 +32,8 @@ export interface SheetKind {
   readonly price: number;
   /** How many there are; Infinity where more can be bought. */
   readonly count: number;
+  /** In hand and free: whatever it takes is put on it before another sheet is used. */
+  readonly first: boolean;
 }
 
 /** Limits of the saw, in the same units, kerf included as in the pieces. */

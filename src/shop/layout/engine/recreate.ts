@@ -52,7 +52,8 @@ export const kindFor = (forest: CutForest, piece: Piece, limit: number, random: 
     if (!holds(sheet, piece)) continue;
     const factor = sheets.length === 1 ? 1 : LEAST_FACTOR + FACTOR_SPAN * random.next();
     const price = (sheet.price / sheet.area) * factor;
-    if (price < least) {
+    // Of offcuts in hand, which cost nothing, the smallest.
+    if (price < least || (price === 0 && least === 0 && sheet.area < (sheets[best] as SheetKind).area)) {
       least = price;
       best = kind;
     }

@@ -16,7 +16,8 @@ export const compare = async (pathA: string, pathB: string): Promise<Outcome> =>
   const panels = changedPanels(fitBefore, fitAfter);
   const figures = (design: Design, fitout: FitOut): readonly Figure[] =>
     designFigures({
-      design,
+      // Both are cut from what the later one has in stock: a difference is the cabinet's then.
+      design: { ...design, stock: after.stock },
       fitout,
       catalog: flow.catalog,
       rules: flow.rules(design),

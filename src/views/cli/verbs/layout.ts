@@ -7,6 +7,7 @@ import {
   highsSolver,
   type Layout,
   type LayoutJob,
+  lengthFrom,
   proveTwoStage,
   recombine,
   type SheetSequence,
@@ -15,7 +16,7 @@ import {
 } from '../../../shop/index.ts';
 import { BadInput, type Complaint } from '../bad-input.ts';
 import type { Outcome } from '../outcome.ts';
-import { lengthFrom, readLayoutLists } from '../read-layout-lists.ts';
+import { readLayoutLists } from '../read-layout-lists.ts';
 import { textTable } from '../text-table.ts';
 
 /** As they stand on the command line. */

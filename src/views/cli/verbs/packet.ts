@@ -98,10 +98,11 @@ const write = (to: string, files: readonly PacketFile[]): void => {
 
 const sheetsJson = ({ layouts }: Packet): readonly unknown[] =>
   layouts.boards.flatMap(({ board, layout, proof }) =>
-    layout.sheets.map(({ stock, length, width, price, parts }) => ({
+    layout.sheets.map(({ stock, offcut, length, width, price, parts }) => ({
       material: board.material,
       thickness: board.thickness,
       stock,
+      offcut,
       length,
       width,
       price,

@@ -16,7 +16,7 @@ import type { ShopLists } from './shop-lists.ts';
 
 /** Paper shows the layouts that stand on screen, improved ones too. */
 const shownLayouts = ({ drawings, input }: ShopLists): Pick<PacketInput, 'layouts'> => {
-  const layouts = layoutsFor(jobsKey(sheetJobs(drawings.rows, input.catalog, input.rules)));
+  const layouts = layoutsFor(jobsKey(sheetJobs(drawings.rows, input.catalog, input.rules, input.design.stock)));
   return layouts === null ? {} : { layouts };
 };
 

@@ -1,4 +1,5 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
+import type { Design } from '../../../../../design/index.ts';
 import { pairFigures } from '../../../../../revision/index.ts';
 import { type SaidFigure, sayFigureRow } from '../../../../../says/index.ts';
 import { Heading, Table, ToggleChip, tableStyles } from '../../../parts/index.ts';
@@ -13,10 +14,10 @@ const REST_MS = 400;
 type Reckoning = 'done' | 'busy' | 'broke';
 
 /** Figures of both, reckoned beside the page once nobody has changed anything for a moment. */
-const useReckoned = (before: Side, after: Side): Reckoning => {
+const useReckoned = (before: Design, after: Design): Reckoning => {
   const [state, setState] = useState<Reckoning>('busy');
   useEffect(() => {
-    const designs = [before.design, after.design];
+    const designs = [before, after];
     if (designs.every((design) => knownFigures(design) !== null)) {
       setState('done');
       return undefined;
@@ -47,12 +48,20 @@ const FigureRow = ({ said }: { readonly said: SaidFigure }) => (
   </tr>
 );
 
+/** Both are cut from what the later one has in stock: a difference is the cabinet's then. */
+const useSameStock = (before: Design, { stock }: Design): Design =>
+  useMemo(
+    () => (before.stock === stock || before.stock.length + stock.length === 0 ? before : { ...before, stock }),
+    [before, stock],
+  );
+
 /** By number: mass, axles, margins, sheets, price. */
 export const FiguresPart = ({ before, after }: { readonly before: Side; readonly after: Side }) => {
   const units = useUnits();
   const [all, setAll] = useState(false);
-  const state = useReckoned(before, after);
-  const [was, is] = [knownFigures(before.design), knownFigures(after.design)];
+  const then = useSameStock(before.design, after.design);
+  const state = useReckoned(then, after.design);
+  const [was, is] = [knownFigures(then), knownFigures(after.design)];
   if (state === 'broke') return <p role="alert">The figures could not be worked out.</p>;
   if (was === null || is === null)
     return (

@@ -47,7 +47,7 @@ export const layOut = (boards: readonly Board[], key: string): void => {
   if (store.getState().of === key) return;
   stopImproving();
   const layouts = layoutSheets(boards, STANDARD_BUDGET);
-  const shown = Math.min(store.getState().shown, Math.max(0, layouts.sheets - 1));
+  const shown = Math.min(store.getState().shown, Math.max(0, layouts.sheets + layouts.offcuts - 1));
   store.setState({ of: key, layouts, trouble: null, shown });
 };
 
@@ -80,7 +80,10 @@ export const keepImproving = (boards: readonly Board[], key: string): void => {
       }),
     );
     if (isBetter(found, layouts))
-      store.setState({ layouts: found, shown: Math.min(store.getState().shown, Math.max(0, found.sheets - 1)) });
+      store.setState({
+        layouts: found,
+        shown: Math.min(store.getState().shown, Math.max(0, found.sheets + found.offcuts - 1)),
+      });
     if (!data.goesOn) stopImproving();
   });
   mine.addEventListener('error', (event) => {

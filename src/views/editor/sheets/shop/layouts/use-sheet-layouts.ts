@@ -27,9 +27,10 @@ const whenIdle = (run: () => void): (() => void) => {
 /** Layouts of the present design: the first ones at once, better ones for as long as a person lets the worker look. */
 export const useSheetLayouts = (lists: ShopLists): SheetLayoutsInUse => {
   const { rows } = lists.drawings;
-  const { catalog, rules } = lists.input;
+  const { catalog, rules, design } = lists.input;
+  const { stock } = design;
   const state = useLayouts();
-  const boards = useMemo(() => sheetJobs(rows, catalog, rules), [rows, catalog, rules]);
+  const boards = useMemo(() => sheetJobs(rows, catalog, rules, stock), [rows, catalog, rules, stock]);
   const key = useMemo(() => jobsKey(boards), [boards]);
   useEffect(() => whenIdle(() => layOut(boards, key)), [boards, key]);
   return {
