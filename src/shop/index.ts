@@ -52,5 +52,6 @@ export * from './sheet-layouts.ts';
 export * from './shop-work.ts';
 export { type SignOff, signOffOf } from './sign-off.ts';
 export * from './solids/index.ts';
+export * from './stock-words.ts';
 export { type SurveySheetInput, surveySheet } from './survey-sheet.ts';
 export { zipFiles } from './zip.ts';

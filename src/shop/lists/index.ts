@@ -2,4 +2,4 @@
 export { lengthFrom } from './cells.ts';
 export { readDesignStock } from './design-stock.ts';
 export { readPartsList, readStockList } from './layout-lists.ts';
-export { stockLeft, stockLeftCsv } from './stock-left.ts';
+export { stockLeft, stockLeftCsv, stockUsed } from './stock-left.ts';

@@ -13,8 +13,8 @@ const TENTHS = 10;
 /** Never more than there is: the saw leaves no hundredths. */
 const downToTenth = (mm: number): number => Math.floor(mm * TENTHS) / TENTHS;
 
-/** How often each row of the design is used, by its id. */
-const usedOf = (design: Design, { boards }: SheetLayouts, catalog: Catalog): ReadonlyMap<string, number> => {
+/** How many of each row of the design the layouts use, by its id; a row that they do not know is not in it. */
+export const stockUsed = (design: Design, { boards }: SheetLayouts, catalog: Catalog): ReadonlyMap<string, number> => {
   const used = new Map<string, number>();
   for (const { board, layout } of boards) {
     const material = catalog.materials.get(board.material);
@@ -49,7 +49,7 @@ const keptOf = ({ title }: Design, { board, layout }: BoardLayout): readonly Row
  * without a count stay as they are: they say what can be bought. For the next design: of this one they are not cut.
  */
 export const stockLeft = (design: Design, layouts: SheetLayouts, catalog: Catalog): readonly Row[] => {
-  const used = usedOf(design, layouts, catalog);
+  const used = stockUsed(design, layouts, catalog);
   const rows = design.stock.flatMap(({ id, ...row }): readonly Row[] => {
     const quantity = row.quantity === null ? null : Math.max(0, row.quantity - (used.get(id) ?? 0));
     // An offcut that is gone is gone; a sheet that is used up keeps the catalog's from coming back.

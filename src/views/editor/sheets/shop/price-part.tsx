@@ -137,6 +137,7 @@ export const PricePart = ({ lists }: { readonly lists: ShopLists }) => {
         <strong>{moneyText(price.total)}</strong> ± {moneyText(price.sigma)}, one standard deviation; stands for{' '}
         {countText(price.validDays)} days. Without taxes, freight, the vehicle and the gear.
       </p>
+      {price.inHand === '' ? null : <p>{price.inHand}</p>}
       {price.missing.map((words) => (
         <p key={words} className={styles.remark}>
           {words}

@@ -1,8 +1,9 @@
 import { formatLength } from '../../../../../base/index.ts';
-import { boardRemarks, type LayoutJob } from '../../../../../shop/index.ts';
+import { boardRemarks, type LayoutJob, sheetsText, stockName } from '../../../../../shop/index.ts';
 import { Button, Heading } from '../../../parts/index.ts';
 import { useUnits } from '../../../state/use-units.ts';
 import type { ShopLists } from '../shop-lists.ts';
+import { StockPart } from '../stock/stock-part.tsx';
 import { CutTable } from './cut-table.tsx';
 import styles from './layouts.module.css';
 import { showSheet } from './layouts-store.ts';
@@ -30,7 +31,7 @@ const Thumbs = ({ sheets, shown }: ThumbsProps) => {
             type="button"
             className={styles.thumb}
             aria-pressed={i === shown}
-            aria-label={`Sheet ${at + 1} of ${laid.board.materialName}`}
+            aria-label={`Sheet ${at + 1} of ${laid.board.materialName}${sheet.offcut ? `, ${stockName(sheet)}` : ''}`}
             onClick={() => showSheet(i)}
           >
             <svg
@@ -53,6 +54,7 @@ const Thumbs = ({ sheets, shown }: ThumbsProps) => {
             </svg>
             <span>{at + 1}</span>
             <small>{laid.board.materialName}</small>
+            {sheet.offcut ? <small>{stockName(sheet)}</small> : null}
           </button>
         </li>
       ))}
@@ -74,7 +76,11 @@ const Facts = ({ listed: { laid } }: { readonly listed: ListedSheet }) => {
   const { layout, proof, keptOffcuts } = laid;
   return (
     <dl className={styles.facts}>
-      <Fact title="Sheets of this board" value={String(layout.sheets.length)} aside={proof} />
+      <Fact
+        title="Sheets of this board"
+        value={laid.offcuts === 0 ? String(laid.sheets) : sheetsText(laid)}
+        aside={proof}
+      />
       <Fact
         title="Used"
         value={`${(layout.usedShare * PERCENT).toFixed(1)} %`}
@@ -116,15 +122,16 @@ export const SheetLayoutsPart = ({ lists }: { readonly lists: ShopLists }) => {
           <Heading
             level={3}
             title={`Sheet ${listed.at + 1} of ${listed.laid.layout.sheets.length}`}
-            aside={`${listed.laid.board.materialName} · ${size(listed.sheet.length)} × ${size(listed.sheet.width)} ${units} · ${kerfWords(listed.laid.board.job)}`}
+            aside={`${listed.laid.board.materialName} · ${listed.sheet.offcut ? `${stockName(listed.sheet)} · ` : ''}${size(listed.sheet.length)} × ${size(listed.sheet.width)} ${units} · ${kerfWords(listed.laid.board.job)}`}
           />
           <SheetPicture listed={listed} parts={parts} />
           <Thumbs sheets={sheets} shown={shown} />
           <Facts listed={listed} />
           <Improve use={use} />
-          <CutTable listed={listed} parts={parts} />
         </>
       )}
+      <StockPart layouts={use.layouts} material={listed?.laid.board.material ?? null} />
+      {listed === undefined ? null : <CutTable listed={listed} parts={parts} />}
     </section>
   );
 };
