@@ -1,54 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { placed } from '../../src/base/index.ts';
 import { convexHull, gapBetween, shapeAt, shapeBox } from '../../src/bodies/index.ts';
-import type { FitOut } from '../../src/fitout/index.ts';
-import { type CarryIn, carryPoseOf, planCarryIn } from '../../src/inspection/index.ts';
+import { carryPoseOf } from '../../src/inspection/index.ts';
 import { sayCarryIn } from '../../src/says/index.ts';
-import { boxSurvey } from '../envelope/surveys.ts';
 import { demoDesign, wholeFlow } from '../golden/flow.ts';
-import { body, catalog, designWith, fitOut, node, rules, spaceOf } from './fixture.ts';
+import { carried } from './scenes/carry.ts';
 
 const flow = await wholeFlow();
-
-type Corner = readonly [number, number, number];
-const carcass = (id: string): FitOut['carcasses'][number] => ({
-  id: node(id),
-  name: id,
-  pose: {
-    turn: [
-      [1, 0, 0],
-      [0, 1, 0],
-      [0, 0, 1],
-    ],
-    at: [0, 0, 0],
-  },
-  size: [1, 1, 1],
-  massKg: 40,
-});
-
-/** Carcasses as plain boxes in the box room, through an opening as wide and high as given. */
-const carried = (
-  boxes: Readonly<Record<string, readonly [Corner, Corner]>>,
-  half: number,
-  high: number,
-  rest: Record<string, unknown> = {},
-  budget = 400,
-): CarryIn => {
-  const survey = boxSurvey({
-    aperture: [
-      [-half, 0],
-      [half, 0],
-      [half, high],
-      [-half, high],
-    ],
-    ...rest,
-  });
-  const made = fitOut({
-    carcasses: Object.keys(boxes).map(carcass),
-    bodies: Object.entries(boxes).map(([id, [min, max]]) => body({ id: `${id}/box`, carcass: node(id), min, max })),
-  });
-  return planCarryIn({ design: designWith({ survey }), space: spaceOf(survey), fitout: made, catalog, rules }, budget);
-};
 
 describe('planCarryIn', () => {
   const box = {

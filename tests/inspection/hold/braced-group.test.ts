@@ -6,104 +6,9 @@ import type { FitOut } from '../../../src/fitout/index.ts';
 import { heldCarcasses, holdGroups } from '../../../src/inspection/hold/index.ts';
 import type { Inspection } from '../../../src/inspection/index.ts';
 import { sayFinding } from '../../../src/says/index.ts';
-import {
-  type Anchor,
-  anchor,
-  catalog,
-  designWith,
-  findingsOf,
-  fitOut,
-  inspectScene,
-  mass,
-  node,
-  panel,
-} from '../fixture.ts';
+import { catalog, designWith, findingsOf, fitOut, inspectScene, mass } from '../fixture.ts';
+import { bar, bracedPair, FORWARD, IDS, KG, PAIR } from '../scenes/braces.ts';
 
-type Brace = FitOut['braces'][number];
-
-/** Two carcasses 1000 deep and 600 wide side by side, 20 apart; the middle of the first at y = 0, of the second at 620. */
-const MIDDLES = { 'carcass-1': 0, 'carcass-2': 620 } as const;
-type Id = keyof typeof MIDDLES;
-const IDS: readonly Id[] = ['carcass-1', 'carcass-2'];
-
-const standing = (id: Id): FitOut['carcasses'][number] => ({
-  id: node(id),
-  name: id,
-  pose: {
-    turn: [
-      [0, -1, 0],
-      [1, 0, 0],
-      [0, 0, 1],
-    ],
-    at: [0, MIDDLES[id] + 300, 0],
-  },
-  size: [600, 1000, 700],
-  massKg: 0,
-});
-
-const anchorsOf = (id: Id): readonly Anchor[] =>
-  [
-    [50, -200],
-    [50, 200],
-    [950, -200],
-    [950, 200],
-  ].map(([x = 0, y = 0], i) =>
-    anchor(`anchor-${id.slice(-1)}${i + 1}`, [x, MIDDLES[id] + y, 0], { carcass: node(id), panel: `${id}/bottom` }),
-  );
-
-/** A bar over both tops at one x: outer bolts 72 in from the sides, the others 40 nearer to the gap. */
-const bar = (id: string, x: number, rest: Partial<Brace> = {}): Brace => {
-  const bolt = (n: number, carcass: Id, y: number): Brace['bolts'][number] => ({
-    id: `${id}/bolt-${n}`,
-    carcass: node(carcass),
-    panel: `${carcass}/top`,
-    at: [x, y, 700],
-    into: [0, 0, -1],
-    edgeMm: 32,
-    gripMm: 17.7,
-  });
-  return {
-    id: node(id),
-    name: id,
-    item: 'brace-angle-30',
-    carcasses: [node('carcass-1'), node('carcass-2')],
-    at: [x, 310, 700],
-    along: [0, 1, 0],
-    lengthMm: 214,
-    holeMm: 8.5,
-    holesMm: [25, 65, 149, 189],
-    bolts: [bolt(1, 'carcass-1', 228), bolt(2, 'carcass-1', 268), bolt(3, 'carcass-2', 392), bolt(4, 'carcass-2', 352)],
-    bolt: 'bolt-m8x40',
-    washer: 'washer-m8-30',
-    nut: 'lock-nut-m8',
-    sound: true,
-    ...rest,
-  };
-};
-
-const scene = (kg: Readonly<Record<Id, number>>, braces: readonly Brace[], ids = IDS): Partial<FitOut> => ({
-  carcasses: ids.map(standing),
-  panels: ids.flatMap((id) => [
-    panel(`${id}/bottom`, 600, 1000, { role: 'bottom', carcass: node(id) }),
-    panel(`${id}/top`, 600, 1000, { role: 'top', carcass: node(id) }),
-  ]),
-  masses: ids.map((id) => mass(`load-${id}`, kg[id], [500, MIDDLES[id], 350], { kind: 'gear', carcass: node(id) })),
-  anchors: ids.flatMap(anchorsOf),
-  braces,
-});
-
-/** Forward alone at 10 g. */
-const FORWARD: Partial<Design> = {
-  holdTo: ['own'],
-  houseRules: [
-    ['hold-own-forward', 10],
-    ['hold-own-rear', 0],
-    ['hold-own-side', 0],
-    ['hold-own-up', 0],
-  ].map(([rule, value]) => ({ rule: String(rule), value: Number(value), who: 'A', why: 'b' })),
-};
-const KG = { 'carcass-1': 145, 'carcass-2': 100 };
-const PAIR = [bar('brace-1', 200), bar('brace-2', 800)];
 const look = (fitout: Partial<FitOut>, design = FORWARD): Inspection => inspectScene({ survey: null, fitout, design });
 const groupsOf = (parts: Partial<FitOut>, design = FORWARD) => {
   const made = designWith(design);
@@ -123,14 +28,14 @@ const SKIN_N = 3456;
 
 describe('145 and 100 kg side by side, thrown forward at 10 g', () => {
   it('alone the heavier tears its bolts out: 3,555 of 3,456 N', () => {
-    const [stop, ...more] = findingsOf(look(scene(KG, [])), 'anchor-hold');
+    const [stop, ...more] = findingsOf(look(bracedPair(KG, [])), 'anchor-hold');
     expect(stop).toMatchObject({ severity: 'stop', parts: ['carcass-1'] });
     expect(stop?.value).toBeCloseTo((145 * 10 * G) / 4 / SKIN_N, 6);
     expect(more).toEqual([]);
   });
 
   it('as one group its worst bolt sees 3,269 N: the heavier side pulls the group round', () => {
-    const [group] = groupsOf(scene(KG, PAIR));
+    const [group] = groupsOf(bracedPair(KG, PAIR));
     expect(group?.kg).toBe(245);
     // CG at y = 100 · 620 / 245 = 253.06, anchors about 310: 24,026 N · 56.94 = 1,368,000 N mm.
     const push = 245 * 10 * G;
@@ -153,7 +58,7 @@ describe('145 and 100 kg side by side, thrown forward at 10 g', () => {
         { rule: 'bolt-ply-bearing-coefficient', value: 0.0011, who: 'A', why: 'b' },
       ],
     };
-    const parts = scene(KG, PAIR);
+    const parts = bracedPair(KG, PAIR);
     // The panels that the anchors bear in are left strong: a hundred times as thick.
     const anchors = (parts.anchors ?? []).map((anchor) => ({ ...anchor, gripMm: 1770 }));
     const [group] = groupsOf({ ...parts, anchors }, weak);
@@ -177,7 +82,7 @@ describe('145 and 100 kg side by side, thrown forward at 10 g', () => {
   });
 
   it('is a caution that names what it hangs on, beside the sum of the carcass alone', () => {
-    const [caution] = findingsOf(look(scene(KG, PAIR)), 'anchor-hold');
+    const [caution] = findingsOf(look(bracedPair(KG, PAIR)), 'anchor-hold');
     expect(caution).toMatchObject({
       severity: 'caution',
       parts: ['carcass-1', 'brace-1', 'brace-2'],
@@ -193,7 +98,7 @@ describe('145 and 100 kg side by side, thrown forward at 10 g', () => {
     );
     expect(words.detail).toContain('2 carcasses of 245 kg as one rigid body use 94.6 % thrown forward at 10 g');
     // The margin of the strip stays that of the carcass alone.
-    expect(look(scene(KG, PAIR)).measured).toEqual(look(scene(KG, [])).measured);
+    expect(look(bracedPair(KG, PAIR)).measured).toEqual(look(bracedPair(KG, [])).measured);
   });
 });
 
@@ -204,23 +109,23 @@ describe('a group that does not hold', () => {
   };
 
   it('stays a stop: one bar turns about its own line', () => {
-    expect(only(scene(KG, [bar('brace-1', 500)]))).toEqual(['stop', ['carcass-1'], 'gives way', 'brace-turn']);
+    expect(only(bracedPair(KG, [bar('brace-1', 500)]))).toEqual(['stop', ['carcass-1'], 'gives way', 'brace-turn']);
   });
 
   it('stays a stop: flat bars bend over the gap', () => {
     const flat = PAIR.map((each) => ({ ...each, item: 'brace-bar-30' }));
-    expect(only(scene(KG, flat))).toEqual(['stop', ['carcass-1'], 'gives way', 'brace-bar']);
+    expect(only(bracedPair(KG, flat))).toEqual(['stop', ['carcass-1'], 'gives way', 'brace-bar']);
   });
 
   it('stays a stop: together they are too heavy', () => {
-    const heavy = look(scene({ 'carcass-1': 150, 'carcass-2': 150 }, PAIR));
+    const heavy = look(bracedPair({ 'carcass-1': 150, 'carcass-2': 150 }, PAIR));
     expect(findingsOf(heavy, 'anchor-hold').map(({ severity }) => severity)).toEqual(['stop', 'stop']);
   });
 
   it('stays a stop: nobody says how strong the bar is, or how well the masses are known', () => {
     const unknown = PAIR.map((each) => ({ ...each, item: 'brace-alu-40' }));
-    expect(only(scene(KG, unknown)).slice(0, 3)).toEqual(['stop', ['carcass-1'], 'gives way']);
-    const parts = scene(KG, PAIR);
+    expect(only(bracedPair(KG, unknown)).slice(0, 3)).toEqual(['stop', ['carcass-1'], 'gives way']);
+    const parts = bracedPair(KG, PAIR);
     // 2 · 12 kg more on the heavier: (169 + 100) 10 g on eight bolts and further to its side is over 3,456 N.
     const vague = (parts.masses ?? []).map((each) => ({ ...each, sigmaKg: 12 }));
     expect(only({ ...parts, masses: vague }).slice(0, 3)).toEqual(['stop', ['carcass-1'], 'gives way']);
@@ -228,19 +133,21 @@ describe('a group that does not hold', () => {
 
   it('stays a stop: a brace with a problem holds nothing', () => {
     const loose = PAIR.map((each) => ({ ...each, sound: false }));
-    expect(findingsOf(look(scene(KG, loose)), 'anchor-hold')).toEqual(findingsOf(look(scene(KG, [])), 'anchor-hold'));
+    expect(findingsOf(look(bracedPair(KG, loose)), 'anchor-hold')).toEqual(
+      findingsOf(look(bracedPair(KG, [])), 'anchor-hold'),
+    );
   });
 });
 
 describe('laws of braced groups', () => {
   it('two alike pass nothing: the group uses what each alone uses', () => {
     const alike = { 'carcass-1': 120, 'carcass-2': 120 };
-    const [group] = groupsOf(scene(alike, [bar('brace-1', 500)]));
+    const [group] = groupsOf(bracedPair(alike, [bar('brace-1', 500)]));
     expect(group?.worst?.use).toBeCloseTo((120 * 10 * G) / 4 / SKIN_N, 6);
   });
 
   it('weighs the sum of its carcasses and braces', () => {
-    const parts = scene(KG, PAIR);
+    const parts = bracedPair(KG, PAIR);
     const masses = [...(parts.masses ?? []), mass('brace-1', 2, [200, 310, 700], { carcass: null, kind: 'gear' })];
     const [group] = groupsOf({ ...parts, masses });
     expect(group?.kg).toBeCloseTo(247, 9);
@@ -253,19 +160,19 @@ describe('laws of braced groups', () => {
   });
 
   it('does not depend on the order of carcasses, braces or anchors', () => {
-    const turned = scene(KG, [...PAIR].reverse(), [...IDS].reverse());
+    const turned = bracedPair(KG, [...PAIR].reverse(), [...IDS].reverse());
     const other = { ...turned, anchors: [...(turned.anchors ?? [])].reverse() };
     const figures = (parts: Partial<FitOut>, design?: Partial<Design>) =>
       groupsOf(parts, design).map(({ kg, centre, worst, uncertainty }) => ({ kg, centre, worst, uncertainty }));
-    expect(figures(other)).toEqual(figures(scene(KG, PAIR)));
+    expect(figures(other)).toEqual(figures(bracedPair(KG, PAIR)));
     const all: Partial<Design> = { holdTo: ['ambulance'] };
-    expect(figures(other, all)).toEqual(figures(scene(KG, PAIR), all));
+    expect(figures(other, all)).toEqual(figures(bracedPair(KG, PAIR), all));
   });
 
   it('is the same whichever of its carcasses a brace is said to begin at', () => {
-    const [group] = groupsOf(scene(KG, PAIR), { holdTo: ['ambulance'] });
+    const [group] = groupsOf(bracedPair(KG, PAIR), { holdTo: ['ambulance'] });
     const [mirrored] = groupsOf(
-      scene(
+      bracedPair(
         KG,
         PAIR.map((each) => ({ ...each, carcasses: [each.carcasses[1], each.carcasses[0]], along: [0, -1, 0] as Vec3 })),
       ),
@@ -275,11 +182,11 @@ describe('laws of braced groups', () => {
   });
 
   it('ties nothing that stands on another carcass or on another level', () => {
-    const parts = scene(KG, PAIR);
+    const parts = bracedPair(KG, PAIR);
     const raised = (parts.carcasses ?? []).map((each, i) =>
       i === 0 ? each : { ...each, pose: { ...each.pose, at: [0, 920, 50] as Vec3 } },
     );
     expect(groupsOf({ ...parts, carcasses: raised })).toEqual([]);
-    expect(groupsOf(scene(KG, []))).toEqual([]);
+    expect(groupsOf(bracedPair(KG, []))).toEqual([]);
   });
 });

@@ -1,32 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { solveFitOut } from '../../../src/fitout/index.ts';
 import { catalog, findingsOf, inspectScene, mass, rules, vehicleWith } from '../fixture.ts';
+import { weighedScene } from '../scenes/loads.ts';
 import { oneCarcass } from '../solved.ts';
-
-const weighed = (frontKg: number, rearKg: number, id = 'fitted') =>
-  inspectScene({
-    survey: null,
-    design: {
-      vehicle: vehicleWith({
-        wheelbaseMm: 3000,
-        sillBehindRearAxleMm: 900,
-        slip: { frontKg: 1200, rearKg: 1000 },
-        built: { case: id, frontKg, rearKg },
-      }),
-    },
-    fitout: {
-      masses: [
-        mass('side', 100, [900, 0, 0]),
-        mass('bag', 120, [900, 0, 0], { kind: 'gear', sigmaKg: 8 }),
-        mass('kit', 65, [900, 0, 0], { kind: 'gear', sigmaKg: 6 }),
-      ],
-    },
-  });
 
 describe('the scale after the build', () => {
   it('is set against the prediction of the same case', () => {
     // 2,200 + 115 + 120 + 65 = 2,500 predicted, all added on the rear axle; 2,520 weighed.
-    const { weighed: told } = weighed(1200, 1320);
+    const { weighed: told } = weighedScene(1200, 1320);
     expect(told).toMatchObject({ case: 'fitted', addedKg: 300 });
     expect(told?.moreKg).toBeCloseTo(20, 9);
     expect(told?.predicted.rearKg).toBeCloseTo(1300, 9);
@@ -41,7 +22,7 @@ describe('the scale after the build', () => {
   });
 
   it('an item put right takes its share of the difference and keeps what doubt is left', () => {
-    const items = weighed(1200, 1320).weighed?.items ?? [];
+    const items = weighedScene(1200, 1320).weighed?.items ?? [];
     // 120 + 6.4, known to 8 √(1 − 64/200) = 6.6; the side of the cabinet carries the contingency: 115 / 1.15 listed.
     expect(items[0]).toMatchObject({ id: 'bag', listedKg: expect.closeTo(126.4, 9) });
     expect(items[0]?.listedSigmaKg).toBeCloseTo(8 * Math.sqrt(1 - 64 / 200), 9);
@@ -82,14 +63,14 @@ describe('the scale after the build', () => {
   });
 
   it('a difference over a twentieth of what was added is a caution', () => {
-    const [caution] = findingsOf(weighed(1200, 1320), 'weigh-difference');
+    const [caution] = findingsOf(weighedScene(1200, 1320), 'weigh-difference');
     expect(caution).toMatchObject({ severity: 'caution', limit: 0.05 });
     expect(caution?.value).toBeCloseTo(20 / 300, 9);
-    expect(findingsOf(weighed(1200, 1310), 'weigh-difference')).toEqual([]);
+    expect(findingsOf(weighedScene(1200, 1310), 'weigh-difference')).toEqual([]);
   });
 
   it('says nothing of a case that is not predicted, or before the build', () => {
-    expect(weighed(1200, 1320, 'no-case').weighed).toBeNull();
+    expect(weighedScene(1200, 1320, 'no-case').weighed).toBeNull();
     expect(inspectScene({ survey: null }).weighed).toBeNull();
   });
 });

@@ -2,18 +2,8 @@ import { describe, expect, it, test } from 'vitest';
 import { powerPlan } from '../../../src/inspection/index.ts';
 import { fuseFor, wireDrop } from '../../../src/inspection/power/index.ts';
 import reference from '../../reference/wire-drop.json' with { type: 'json' };
-import {
-  catalog,
-  designWith,
-  findingsOf,
-  fitOut,
-  inspectScene,
-  linesOf,
-  node,
-  panel,
-  rules,
-  vehicleWith,
-} from '../fixture.ts';
+import { catalog, designWith, findingsOf, fitOut, inspectScene, linesOf, rules } from '../fixture.ts';
+import { apart, device, hotBayScene, power, winchScene } from '../scenes/power.ts';
 
 describe('wire', () => {
   it('holds to the published tolerance', () => expect(reference.tolerance).toBe(0.0001));
@@ -38,17 +28,6 @@ describe('wire', () => {
     expect(fuseFor(17, 1.25, 20)).toBeNull();
   });
 });
-
-const device = (id: string, record: string, opening: string | null = 'opening-1') => ({
-  id,
-  origin: node(id),
-  device: record,
-  at: [0, 0, 0] as const,
-  opening: opening === null ? null : node(opening),
-  mover: null,
-});
-
-const power = (parts: Record<string, unknown>) => ({ vehicle: vehicleWith({ power: parts }) });
 
 describe('power of a 25 W and a 50 W radio', () => {
   const devices = [device('a', 'radio-25'), device('b', 'radio-50')];
@@ -81,11 +60,10 @@ describe('power of a 25 W and a 50 W radio', () => {
   });
 
   it('a small battery, a small alternator, and figures that nobody brought', () => {
-    const many = Array.from({ length: 40 }, (_, i) => device(`d-${i}`, 'radio-50', `opening-${i}`));
     const scene = inspectScene({
       survey: null,
       design: power({ batteryAh: 10, alternatorSpareA: 50, feedLoopM: 3 }),
-      fitout: { devices: many },
+      fitout: { devices: apart(40, 'radio-50') },
     });
     // 10 · 0.5 / (40 · 0.05) = 2.5 h; 40 · (0.2 · 11.5 + 0.8 · 0.7) = 114.4 A
     expect(linesOf(scene, 'battery-hours')).toEqual(['caution  2.5']);
@@ -96,94 +74,23 @@ describe('power of a 25 W and a 50 W radio', () => {
   });
 
   it('a large inverter-like load finds no fuse', () => {
-    const thick = new Map(catalog.devices);
-    const [radio] = [catalog.devices.get('radio-50')];
-    if (!radio) throw new Error('no radio-50');
-    thick.set('winch', { ...radio, id: 'winch', name: 'Winch', amps: { standby: 0, run: 90, transmit: 0 } });
-    const scene = inspectScene({
-      survey: null,
-      from: { ...catalog, devices: thick },
-      fitout: { devices: [device('w', 'winch')] },
-    });
-    expect(linesOf(scene, 'wire-fuse')).toEqual(['caution w 90']);
+    expect(linesOf(winchScene(90), 'wire-fuse')).toEqual(['caution w 90']);
   });
 });
 
 describe('bay-heat', () => {
   it('two radios of 50 W at a fifth of the time: 56 W of heat', () => {
-    const devices = [device('a', 'radio-x'), device('b', 'radio-x')];
-    const radio = catalog.devices.get('radio-50');
-    if (!radio) throw new Error('no radio-50');
     // 13.8 V · 12 A − 50 W = 115.6 sending, 13.8 · 0.45 = 6.2 listening: 0.2 · 115.6 + 0.8 · 6.2 = 28.1 each.
-    const devicesOf = new Map(catalog.devices).set('radio-x', {
-      ...radio,
-      id: 'radio-x',
-      amps: { standby: 0, run: 0.45, transmit: 12 },
-    });
-    const opening = {
-      id: node('opening-1'),
-      carcass: node('carcass-1'),
-      parent: null,
-      depth: 0,
-      content: 'fitted' as const,
-      name: '',
-      from: [200, 18, 200] as const,
-      size: [500, 300, 200] as const,
-      least: [0, 0, 0] as const,
-      mover: null,
-    };
-    const carcass = {
-      id: node('carcass-1'),
-      name: 'bay',
-      pose: {
-        turn: [
-          [0, -1, 0],
-          [1, 0, 0],
-          [0, 0, 1],
-        ] as const,
-        at: [0, 450, 0] as const,
-      },
-      size: [900, 700, 700] as const,
-      massKg: 0,
-    };
-    const plate = panel('opening-1/plate', 500, 200, {
-      origin: node('opening-1'),
-      role: 'plate',
-      material: 'aluminium-32',
-    });
-    const scene = (hardware: readonly string[]) =>
-      inspectScene({
-        survey: null,
-        from: { ...catalog, devices: devicesOf },
-        fitout: {
-          devices,
-          openings: [opening],
-          carcasses: [carcass],
-          panels: [plate],
-          hardware: hardware.map((item) => ({
-            id: 'vent',
-            origin: node('opening-1'),
-            carcass: node('carcass-1'),
-            from: 'hardware' as const,
-            item,
-            name: item,
-            quantity: 1,
-            lengthMm: null,
-            at: null,
-            mover: null,
-          })),
-        },
-      });
     // Only the plate stands in free air: 0.5 · 0.2 m² · 12 = 1.2 W/K; 56.2 / 1.2 = 46.8 K; fan 3.1 · 56.2 / 10 = 17.4.
-    const [hot] = findingsOf(scene([]), 'bay-heat');
+    const [hot] = findingsOf(hotBayScene([]), 'bay-heat');
     expect(hot?.facts.watts).toBeCloseTo(56.2, 1);
     expect(hot?.value).toBeCloseTo(46.8, 1);
     expect(hot?.facts.fanM3h).toBeCloseTo(17.4, 1);
     // One vent of 60 cm² is half of it low and half high: 5 W/K · 30 / 60 more; 56.2 / 3.7 = 15.2 K: too little.
-    const [warm] = findingsOf(scene(['vent-louvre-60']), 'bay-heat');
+    const [warm] = findingsOf(hotBayScene(['vent-louvre-60']), 'bay-heat');
     expect(warm?.value).toBeCloseTo(56.2 / 3.7, 1);
     expect(warm?.facts.freeMm2).toBe(6000);
     // A pair: 56.2 / 6.2 = 9.1 K.
-    expect(findingsOf(scene(['vent-louvre-60', 'vent-louvre-60']), 'bay-heat')).toEqual([]);
+    expect(findingsOf(hotBayScene(['vent-louvre-60', 'vent-louvre-60']), 'bay-heat')).toEqual([]);
   });
 });

@@ -1,52 +1,28 @@
 import { describe, expect, it } from 'vitest';
-import type { Design, Gear } from '../../../src/design/index.ts';
 import type { FitOut } from '../../../src/fitout/index.ts';
 import { sayFinding } from '../../../src/says/index.ts';
-import { boxSurvey, HATCH } from '../../envelope/surveys.ts';
 import { demoDesign, wholeFlow } from '../../golden/flow.ts';
-import { body, findingsOf, inspectScene, linesOf, node, room, vehicleWith } from '../fixture.ts';
+import { body, findingsOf, inspectScene, linesOf, node } from '../fixture.ts';
+import { blindBayScene, deviceScene, frontAt, latchAt, latchScene, leafScene } from '../scenes/access.ts';
+import { beaconScene, hatched, moving, roofScene, sliding } from '../scenes/vehicle.ts';
 
 const flow = await wholeFlow();
-const hatched = boxSurvey({ closures: [HATCH] });
 const said = (inspection: ReturnType<typeof inspectScene>, rule: string): readonly string[] =>
   findingsOf(inspection, rule).map((finding) => sayFinding(finding, 'mm', (id) => id).title);
 
-const moving = (id: string, motion: FitOut['movers'][number]['motion']): FitOut['movers'][number] => ({
-  id,
-  origin: node(id),
-  name: id,
-  motion,
-  carriedBy: null,
-  rests: [
-    { name: 'stowed', share: 0 },
-    { name: 'open', share: 1 },
-  ],
-});
-const drawer = (id: string) => moving(id, { kind: 'slide', direction: [-1, 0, 0], travel: 400 });
-
 describe('closure-swing', () => {
-  const onRoof = (low: number) =>
-    inspectScene({
-      survey: hatched,
-      fitout: {
-        bodies: [
-          body({ id: 'beacon', carcass: null, kind: 'device', min: [-300, -50, low], max: [-200, 50, low + 60] }),
-        ],
-      },
-    });
-
   it('stops a hatch that swings into something behind the hinge, by as much as it would go in', () => {
     // Open by 90°, the outer face of the hatch lies 40 over the hinge at 900: 940, 10 into a beacon from 930 up.
-    expect(linesOf(onRoof(930), 'closure-swing')).toEqual(['stop beacon+hatch -10']);
-    expect(said(onRoof(930), 'closure-swing')[0]).toMatch(
+    expect(linesOf(beaconScene(930), 'closure-swing')).toEqual(['stop beacon+hatch -10']);
+    expect(said(beaconScene(930), 'closure-swing')[0]).toMatch(
       /^Hatch meets beacon on its swing, at 8\d(\.\d)?° from closed$/,
     );
   });
 
   it('cautions within what is known of the gap, and says nothing from limit and doubt on', () => {
     // 955 − 940 = 15, the limit, less than the doubt of it away; 25 is further than 15 and the doubt of 5.4.
-    expect(linesOf(onRoof(955), 'closure-swing')).toEqual(['caution beacon+hatch 15']);
-    expect(linesOf(onRoof(965), 'closure-swing')).toEqual([]);
+    expect(linesOf(beaconScene(955), 'closure-swing')).toEqual(['caution beacon+hatch 15']);
+    expect(linesOf(beaconScene(965), 'closure-swing')).toEqual([]);
   });
 
   it('leaves what is too near where the hatch is closed to the check of closed closures', () => {
@@ -60,20 +36,11 @@ describe('closure-swing', () => {
 });
 
 describe('low-roof', () => {
-  const under = (roofMm: number) =>
-    inspectScene({
-      survey: hatched,
-      design: {
-        vehicle: vehicleWith({ floorAboveGroundMm: 800 }),
-        houseRules: [{ rule: 'roof-height-station', value: roofMm, who: 'A. Shop', why: 'the old station' }],
-      },
-    });
-
   it('knows how high the swing reaches above ground', () => {
     // 800 + 900 + 40 = 1,740; the roof less 50 is wanted.
-    expect(linesOf(under(1790), 'low-roof')).toEqual([]);
-    expect(linesOf(under(1780), 'low-roof')).toEqual(['caution hatch 1740']);
-    expect(said(under(1700), 'low-roof')).toEqual(['Hatch does not open fully under a roof at 1700 mm']);
+    expect(linesOf(roofScene(1790), 'low-roof')).toEqual([]);
+    expect(linesOf(roofScene(1780), 'low-roof')).toEqual(['caution hatch 1740']);
+    expect(said(roofScene(1700), 'low-roof')).toEqual(['Hatch does not open fully under a roof at 1700 mm']);
   });
 
   it('is silent without the height of the floor, and says so', () => {
@@ -95,40 +62,7 @@ describe('first-due and gear-out', () => {
   });
 
   it('cautions gear that no straight way leads out of, without calling it impossible', () => {
-    const bag = {
-      id: node('bag'),
-      name: 'bag',
-      firstDue: false,
-      place: null,
-      massKg: 1,
-      sizeMm: [100, 100, 100],
-      needs: [],
-    };
-    const inspection = inspectScene({
-      survey: null,
-      design: { gear: [bag as unknown as Gear] as Design['gear'] },
-      fitout: {
-        bodies: [
-          body({ id: 'bag', origin: node('bag'), kind: 'gear', min: [110, 0, 0], max: [210, 100, 100] }),
-          body({ id: 'wall', name: 'blind panel', min: [62, -100, 0], max: [80, 300, 400] }),
-        ],
-        rooms: [
-          room('bay', [100, 200, 200], {
-            pose: {
-              turn: [
-                [0, -1, 0],
-                [1, 0, 0],
-                [0, 0, 1],
-              ],
-              at: [100, 100, 0],
-            },
-          }),
-        ],
-        gear: [
-          { gear: node('bag'), opening: node('bay'), level: 0, from: [0, 10, 0], size: [100, 100, 100], body: 'bag' },
-        ],
-      },
-    });
+    const inspection = blindBayScene(400);
     expect(linesOf(inspection, 'gear-out')).toEqual(['caution bag+bay 0']);
     expect(said(inspection, 'gear-out')).toEqual(['No straight way out was found for bag']);
   });
@@ -136,17 +70,8 @@ describe('first-due and gear-out', () => {
 
 describe('mover-pairs and working-triple', () => {
   /** A door hung at y = 120 before a drawer, and one that swings across the lane of the drawer beside it. */
-  const leaf = body({ id: 'leaf', origin: node('door'), mover: 'door', min: [62, -10, 0], max: [80, 120, 200] });
-  const box = (y: number) =>
-    body({ id: 'box', origin: node('box'), mover: 'box', min: [100, y, 0], max: [400, y + 100, 100] });
-  const hung = (y: number) =>
-    moving('door', { kind: 'turn', point: [80, y, 0], axis: [0, 0, -1], travelRad: Math.PI / 2 });
-
   it('notes that the door goes before the drawer behind it', () => {
-    const inspection = inspectScene({
-      survey: null,
-      fitout: { bodies: [leaf, box(0)], movers: [hung(120), drawer('box')] },
-    });
+    const inspection = leafScene(120, 90, 0);
     expect(said(inspection, 'mover-pairs')).toEqual(['Door must open before box']);
     expect(findingsOf(inspection, 'mover-pairs').map(({ severity }) => severity)).toEqual(['note']);
     expect(findingsOf(inspection, 'working-triple')).toEqual([]);
@@ -154,11 +79,7 @@ describe('mover-pairs and working-triple', () => {
 
   it('cautions two that can never both be out, and the working person who wants both', () => {
     // Turned by 180° the leaf lies before the drawer beside it: y from 120 to 250, x under 100.
-    const wide = moving('door', { kind: 'turn', point: [80, 120, 0], axis: [0, 0, -1], travelRad: Math.PI });
-    const inspection = inspectScene({
-      survey: null,
-      fitout: { bodies: [leaf, box(130)], movers: [wide, drawer('box')] },
-    });
+    const inspection = leafScene(120, 180, 130);
     expect(said(inspection, 'mover-pairs')).toEqual(['Door and box cannot be out together']);
     expect(findingsOf(inspection, 'working-triple').map(({ severity }) => severity)).toEqual(['caution']);
   });
@@ -171,7 +92,7 @@ describe('mover-pairs and working-triple', () => {
         bodies: many.map((id, i) =>
           body({ id, origin: node(id), mover: id, min: [100, 110 * i, 0], max: [400, 110 * i + 100, 100] }),
         ),
-        movers: many.map(drawer),
+        movers: many.map((id) => sliding(id)),
       },
     });
     expect(findingsOf(inspection, 'mover-pairs')).toEqual([]);
@@ -180,32 +101,9 @@ describe('mover-pairs and working-triple', () => {
 });
 
 describe('hand-room and device-out', () => {
-  const front = body({ id: 'front', origin: node('box'), mover: 'box', min: [80, 0, 0], max: [100, 300, 300] });
-  const latch: FitOut['hardware'][number] = {
-    id: 'box/latch',
-    origin: node('box'),
-    carcass: null,
-    from: 'hardware',
-    item: 'latch-slam',
-    name: 'latch',
-    quantity: 1,
-    lengthMm: null,
-    at: [80, 150, 150],
-    mover: 'box',
-  };
-  const before = (x: number) =>
-    inspectScene({
-      survey: null,
-      fitout: {
-        bodies: [front, body({ id: 'post', carcass: node('carcass-2'), min: [x - 20, 100, 0], max: [x, 200, 400] })],
-        movers: [drawer('box')],
-        hardware: [latch],
-      },
-    });
-
   it('wants 75 mm before a latch for a glove', () => {
-    expect(linesOf(before(30), 'hand-room')).toEqual(['caution box+post 50']); // 80 − 30
-    expect(linesOf(before(5), 'hand-room')).toEqual([]); // 80 − 5 = 75
+    expect(linesOf(latchScene(30), 'hand-room')).toEqual(['caution box+post 50']); // 80 − 30
+    expect(linesOf(latchScene(5), 'hand-room')).toEqual([]); // 80 − 5 = 75
   });
 
   describe('before a door, where a hand comes in nearly along an axis of the vehicle', () => {
@@ -215,11 +113,14 @@ describe('hand-room and device-out', () => {
       inspectScene({
         survey: null,
         fitout: {
-          bodies: [front, body({ id: 'post', carcass: node('carcass-2'), min: [10, 100, 0], max: [30, 200, 400] })],
+          bodies: [
+            frontAt(80),
+            body({ id: 'post', carcass: node('carcass-2'), min: [10, 100, 0], max: [30, 200, 400] }),
+          ],
           movers: [
             moving('box', { kind: 'turn', point: [80 - proud, 300, 0], axis: [0, 0, -1], travelRad: Math.PI / 2 }),
           ],
-          hardware: [latch],
+          hardware: [latchAt(80)],
         },
       });
 
@@ -244,11 +145,14 @@ describe('hand-room and device-out', () => {
         inspectScene({
           survey: null,
           fitout: {
-            bodies: [front, body({ id: 'post', carcass: node('carcass-2'), min: [10, 100, 0], max: [30, 200, 400] })],
+            bodies: [
+              frontAt(80),
+              body({ id: 'post', carcass: node('carcass-2'), min: [10, 100, 0], max: [30, 200, 400] }),
+            ],
             movers: [
               moving('box', { kind: 'turn', point: [80 - proud, 0, 300], axis: [0, 1, 0], travelRad: Math.PI / 2 }),
             ],
-            hardware: [latch],
+            hardware: [latchAt(80)],
           },
         });
       expect(findingsOf(lifted(40), 'hand-room')[0]?.facts).toMatchObject({ 'out-x': -1, 'out-z': 0 });
@@ -259,65 +163,9 @@ describe('hand-room and device-out', () => {
   });
 
   it('draws a device out by its own depth, past what stands before its plate', () => {
-    const behind = (x: number) =>
-      inspectScene({
-        survey: null,
-        fitout: {
-          carcasses: [
-            {
-              id: node('carcass-1'),
-              name: 'c',
-              pose: {
-                turn: [
-                  [0, -1, 0],
-                  [1, 0, 0],
-                  [0, 0, 1],
-                ],
-                at: [100, 300, 0],
-              },
-              size: [300, 400, 300],
-              massKg: 1,
-            },
-          ],
-          openings: [
-            {
-              id: node('bay'),
-              carcass: node('carcass-1'),
-              parent: null,
-              depth: 0,
-              content: 'fitted',
-              name: '',
-              from: [0, 0, 0],
-              size: [300, 400, 300],
-              least: [0, 0, 0],
-              mover: null,
-            },
-          ],
-          devices: [
-            {
-              id: 'radio/device',
-              origin: node('radio'),
-              device: 'radio-50',
-              at: [150, 150, 150],
-              opening: node('bay'),
-              mover: null,
-            },
-          ],
-          bodies: [
-            body({
-              id: 'radio/body',
-              origin: node('radio'),
-              kind: 'device',
-              min: [100, 100, 100],
-              max: [250, 200, 200],
-            }),
-            body({ id: 'post', carcass: node('carcass-2'), min: [x - 20, 100, 0], max: [x, 200, 400] }),
-          ],
-        },
-      });
     // 150 deep and from 100: it comes out to −50.
-    expect(linesOf(behind(-40), 'device-out')).toEqual(['caution radio+post 0']);
-    expect(linesOf(behind(-60), 'device-out')).toEqual([]);
+    expect(linesOf(deviceScene(-40), 'device-out')).toEqual(['caution radio+post 0']);
+    expect(linesOf(deviceScene(-60), 'device-out')).toEqual([]);
   });
 });
 
@@ -327,7 +175,7 @@ describe('movers that cannot be judged', () => {
       survey: hatched,
       fitout: {
         bodies: [body({ id: 'box', origin: node('box'), mover: 'box', min: [100, 0, 10], max: [400, 100, 100] })],
-        movers: [moving('box', motion), drawer('bare')],
+        movers: [moving('box', motion), sliding('bare')],
       },
     });
 

@@ -1,14 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { Vec3 } from '../../../src/base/index.ts';
-import type { Survey } from '../../../src/design/index.ts';
 import { boxSurvey, HATCH, surveyOf } from '../../envelope/surveys.ts';
 import { type BodyRow, body, findingsOf, inspectScene, linesOf } from '../fixture.ts';
+import { inspectBoxes } from '../scenes/vehicle.ts';
 
 // Half width at 95 %: 2 √(1.5² + 2² + 1²) = 5.385 mm. Gap to trim 6 mm.
 const UNCERTAINTY = 2 * Math.sqrt(1.5 ** 2 + 2 ** 2 + 1 ** 2);
-
-const inspectBoxes = (rows: readonly BodyRow[], survey: Survey = boxSurvey()) =>
-  inspectScene({ survey, fitout: { bodies: rows.map(body) } });
 
 const carcassTo = (max: Vec3, min: Vec3 = [300, -400, 0]): BodyRow => ({ id: 'block', min, max });
 

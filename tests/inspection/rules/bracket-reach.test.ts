@@ -1,61 +1,40 @@
 import { describe, expect, it } from 'vitest';
 import type { Vec3 } from '../../../src/base/index.ts';
 import { firstMet, type Triangle } from '../../../src/bodies/index.ts';
-import { addCarcass, type Design, emptyDesign, freshCarcass, freshWallAnchor } from '../../../src/design/index.ts';
+import { type Design, freshWallAnchor } from '../../../src/design/index.ts';
 import { sayFinding } from '../../../src/says/index.ts';
 import { boxSurvey, HATCH, surveyOf } from '../../envelope/surveys.ts';
 import { findingsOf, node } from '../fixture.ts';
-import { inspector } from '../solved.ts';
+import { bracketDesign, inspectBracket } from '../scenes/bracket.ts';
 
-/**
- * One carcass 500 wide whose left side stands so far from the wall at 600 left, with one bracket in that side, 300 up.
- * The survey is known to 2, so that with 2 of the vehicle and 1 of the build a gap is known to ± 2 × 3 = 6.
- */
-const designWith = (
-  gapMm: number,
-  bracket = 'bracket-angle-60',
-  survey = boxSurvey({ sigmaMm: 2, closures: [HATCH] }),
-  change: Partial<ReturnType<typeof freshCarcass>> = {},
-): Design => {
-  const empty: Design = { ...emptyDesign('Test', 'mm'), survey };
-  const place = { x: { rule: 'at', mm: 60 }, y: { rule: 'at', mm: 100 - gapMm }, z: { rule: 'at', mm: 0 } } as const;
-  return addCarcass(empty, {
-    ...freshCarcass(empty),
-    facing: 'rear',
-    size: { width: 500, height: 600, depth: 700 },
-    anchors: [{ ...freshWallAnchor(node('anchor-9'), 300), bracket }],
-    place,
-    ...change,
-  });
-};
-
-const told = (design: Design) => findingsOf(inspector(design.survey)(design), 'bracket-reach');
+const told = (design: Design) => findingsOf(inspectBracket(design), 'bracket-reach');
 
 describe('bracket-reach: an angle that bridges 25 to 60', () => {
   it('is clear of both limits by the half width: nothing', () => {
     // 25 + 6 and 60 − 6.
-    for (const gap of [31, 45, 54]) expect(told(designWith(gap))).toEqual([]);
+    for (const gap of [31, 45, 54]) expect(told(bracketDesign(gap))).toEqual([]);
   });
 
   it('is within the half width of a limit, on either side of it: caution', () => {
     for (const gap of [54.5, 60, 66]) {
-      const [finding, ...more] = told(designWith(gap));
+      const [finding, ...more] = told(bracketDesign(gap));
       expect(more).toEqual([]);
       expect(finding).toMatchObject({ severity: 'caution', limit: 60, unit: 'mm', source: 'shop judgement' });
       expect(finding?.value).toBeCloseTo(gap, 9);
       expect(finding?.uncertainty).toBeCloseTo(6, 9);
     }
-    for (const gap of [30.5, 25, 19]) expect(told(designWith(gap))).toMatchObject([{ severity: 'caution', limit: 25 }]);
+    for (const gap of [30.5, 25, 19])
+      expect(told(bracketDesign(gap))).toMatchObject([{ severity: 'caution', limit: 25 }]);
   });
 
   it('is out of reach or in the way by more than the half width: stop, with the line from panel to wall', () => {
-    const [far] = told(designWith(66.5));
+    const [far] = told(bracketDesign(66.5));
     expect(far).toMatchObject({ severity: 'stop', limit: 60 });
     // The bolt is 80 from the back: 60 + 700 − 80 forward; the side at 600 − 66.5.
     expect(far?.at?.[0]).toEqual([680, 533.5, 300]);
     expect(far?.at?.[1][1]).toBeCloseTo(600, 9);
-    expect(told(designWith(18.5))).toMatchObject([{ severity: 'stop', limit: 25 }]);
-    expect(told(designWith(0))).toMatchObject([{ severity: 'stop', value: 0, limit: 25 }]);
+    expect(told(bracketDesign(18.5))).toMatchObject([{ severity: 'stop', limit: 25 }]);
+    expect(told(bracketDesign(0))).toMatchObject([{ severity: 'stop', value: 0, limit: 25 }]);
   });
 
   it('reaches to what stands before the wall, a wheelhouse say', () => {
@@ -63,8 +42,8 @@ describe('bracket-reach: an angle that bridges 25 to 60', () => {
     const wheel = { id: 'wheel', name: 'Wheelhouse', kind: 'wheelhouse', solid };
     const survey = boxSurvey({ sigmaMm: 2, closures: [HATCH], obstacles: [wheel] });
     // 75 to the wall, 45 to the wheelhouse at 570.
-    expect(told(designWith(75))).toMatchObject([{ severity: 'stop' }]);
-    expect(told(designWith(75, 'bracket-angle-60', survey))).toEqual([]);
+    expect(told(bracketDesign(75))).toMatchObject([{ severity: 'stop' }]);
+    expect(told(bracketDesign(75, 'bracket-angle-60', survey))).toEqual([]);
   });
 
   it('meets a wall that leans where it is, at the height of the bolt', () => {
@@ -78,8 +57,8 @@ describe('bracket-reach: an angle that bridges 25 to 60', () => {
       [0, 1500].map((xMm) => ({ xMm, left })),
       { sigmaMm: 2, closures: [HATCH] },
     );
-    expect(told(designWith(67, 'bracket-angle-60', leaning))).toEqual([]);
-    const [near] = told(designWith(50, 'bracket-angle-60', leaning));
+    expect(told(bracketDesign(67, 'bracket-angle-60', leaning))).toEqual([]);
+    const [near] = told(bracketDesign(50, 'bracket-angle-60', leaning));
     // 570 − 550.
     expect(near).toMatchObject({ severity: 'caution', limit: 25 });
     expect(near?.value).toBeCloseTo(20, 6);
@@ -88,7 +67,7 @@ describe('bracket-reach: an angle that bridges 25 to 60', () => {
   it('finds no wall in the opening of the hatch', () => {
     // The back of a carcass that looks forward is to the rear, where the hatch is.
     const base = freshWallAnchor(node('anchor-9'), 300);
-    const design = designWith(100, 'bracket-angle-60', undefined, {
+    const design = bracketDesign(100, 'bracket-angle-60', undefined, {
       facing: 'front',
       anchors: [{ ...base, side: 'back', bracket: 'bracket-angle-60' }],
     });
@@ -100,9 +79,9 @@ describe('bracket-reach: an angle that bridges 25 to 60', () => {
 
   it('bridges no more than its length where its record does not say', () => {
     // A bumper of 20: any gap under 20 less 6 is filled, none over.
-    expect(told(designWith(14, 'rubber-bumper-20'))).toEqual([]);
-    expect(told(designWith(20, 'rubber-bumper-20'))).toMatchObject([{ severity: 'caution', limit: 20 }]);
-    expect(told(designWith(27, 'rubber-bumper-20'))).toMatchObject([{ severity: 'stop', limit: 20 }]);
+    expect(told(bracketDesign(14, 'rubber-bumper-20'))).toEqual([]);
+    expect(told(bracketDesign(20, 'rubber-bumper-20'))).toMatchObject([{ severity: 'caution', limit: 20 }]);
+    expect(told(bracketDesign(27, 'rubber-bumper-20'))).toMatchObject([{ severity: 'stop', limit: 20 }]);
   });
 });
 

@@ -1,26 +1,22 @@
 import { describe, expect, test } from 'vitest';
-import type { FitOut } from '../../../src/fitout/index.ts';
-import { type BodyRow, body, findingsOf, inspectScene, linesOf, node, panel } from '../fixture.ts';
+import { type BodyRow, findingsOf, linesOf, node, panel } from '../fixture.ts';
+import { cabinetScene, drawerBox, SIDE, secondCarcass } from '../scenes/cabinet.ts';
 
-const check = (rows: readonly BodyRow[], rest: Partial<FitOut> = {}) =>
-  inspectScene({ survey: null, fitout: { bodies: rows.map(body), ...rest } });
-
-const SIDE: BodyRow = { id: 'carcass-1/side', min: [0, 0, 0], max: [600, 18, 800] };
 const TOP: BodyRow = { id: 'carcass-1/top', min: [0, 10, 782], max: [600, 500, 800] };
 
 describe('body-body', () => {
   test('panels of one assembly are let into each other; the same overlap between two carcasses is a stop', () => {
-    expect(linesOf(check([SIDE, TOP]), 'body-body')).toEqual([]);
+    expect(linesOf(cabinetScene([SIDE, TOP]), 'body-body')).toEqual([]);
     // The top reaches 8 into the side's 18; 18 deep along z; out sideways by 8 is the shortest way.
-    expect(linesOf(check([SIDE, { ...TOP, carcass: node('carcass-2') }]), 'body-body')).toEqual([
+    expect(linesOf(cabinetScene([SIDE, { ...TOP, carcass: node('carcass-2') }]), 'body-body')).toEqual([
       'stop carcass-1+carcass-2 -8',
     ]);
   });
 
   test('gear over gear, gear into a panel, touching is fine', () => {
     const bag: BodyRow = { id: 'gear-1', kind: 'gear', min: [100, 18, 0], max: [300, 200, 300] };
-    expect(linesOf(check([SIDE, bag]), 'body-body')).toEqual([]);
-    const inspection = check([
+    expect(linesOf(cabinetScene([SIDE, bag]), 'body-body')).toEqual([]);
+    const inspection = cabinetScene([
       SIDE,
       { ...bag, min: [100, 13, 0] },
       { ...bag, id: 'gear-2', min: [280, 100, 0], max: [500, 250, 200] },
@@ -45,51 +41,46 @@ describe('body-body', () => {
       max: [280, 200, 460],
     };
     const other: BodyRow = { ...plugs, id: 'head/plugs', origin: node('head') };
-    expect(linesOf(check([radio, plugs, other]), 'body-body')).toEqual(['stop radio+head -10']);
+    expect(linesOf(cabinetScene([radio, plugs, other]), 'body-body')).toEqual(['stop radio+head -10']);
     const back: BodyRow = { id: 'carcass-1/back', min: [270, 0, 0], max: [276, 600, 800] };
-    expect(linesOf(check([plugs, back]), 'body-body')).toEqual(['stop radio+carcass-1/back -10']);
+    expect(linesOf(cabinetScene([plugs, back]), 'body-body')).toEqual(['stop radio+carcass-1/back -10']);
   });
 
   test('a drawer in its panel is a stop between the two panels', () => {
     const drawer: BodyRow = { id: 'opening-2/box-side', mover: 'drawer-1', min: [20, 12, 100], max: [500, 24, 200] };
-    expect(linesOf(check([SIDE, drawer]), 'body-body')).toEqual(['stop carcass-1/side+opening-2/box-side -6']);
+    expect(linesOf(cabinetScene([SIDE, drawer]), 'body-body')).toEqual(['stop carcass-1/side+opening-2/box-side -6']);
   });
 });
 
 describe('moving-gap', () => {
-  const drawer = (gap: number): BodyRow => ({
-    id: 'box',
-    mover: 'drawer-1',
-    min: [20, 18 + gap, 100],
-    max: [500, 200, 200],
-  });
+  const drawer = (gap: number): BodyRow => drawerBox(18 + gap);
   test.each<[number, readonly string[]]>([
     [3, []],
     [2, ['caution box+carcass-1/side 2']],
     [0, ['caution box+carcass-1/side 0']],
   ])('a drawer %d from a fixed panel', (gap, expected) => {
-    expect(linesOf(check([SIDE, drawer(gap)]), 'moving-gap')).toEqual(expected);
+    expect(linesOf(cabinetScene([SIDE, drawer(gap)]), 'moving-gap')).toEqual(expected);
   });
 
   test('a drawer front keeps the reveal; slides touch by design', () => {
     const front = panel('box', 100, 100, { role: 'front', mover: 'drawer-1' });
-    expect(linesOf(check([SIDE, drawer(2)], { panels: [front] }), 'moving-gap')).toEqual([]);
-    expect(linesOf(check([SIDE, drawer(1.9)], { panels: [front] }), 'moving-gap')).toEqual([
+    expect(linesOf(cabinetScene([SIDE, drawer(2)], { panels: [front] }), 'moving-gap')).toEqual([]);
+    expect(linesOf(cabinetScene([SIDE, drawer(1.9)], { panels: [front] }), 'moving-gap')).toEqual([
       'caution box+carcass-1/side 1.9',
     ]);
-    expect(linesOf(check([SIDE, { ...drawer(0), kind: 'hardware' }]), 'moving-gap')).toEqual([]);
+    expect(linesOf(cabinetScene([SIDE, { ...drawer(0), kind: 'hardware' }]), 'moving-gap')).toEqual([]);
   });
 });
 
 describe('carcass-gap', () => {
-  const second: BodyRow = { id: 'second', carcass: node('carcass-2'), min: [0, -300, 0], max: [600, -2, 800] };
+  const second = secondCarcass(-2);
   test('side by side 3 apart; two is a caution', () => {
-    expect(linesOf(check([SIDE, second]), 'carcass-gap')).toEqual(['caution carcass-1+carcass-2 2']);
-    expect(linesOf(check([SIDE, { ...second, max: [600, -3, 800] }]), 'carcass-gap')).toEqual([]);
+    expect(linesOf(cabinetScene([SIDE, second]), 'carcass-gap')).toEqual(['caution carcass-1+carcass-2 2']);
+    expect(linesOf(cabinetScene([SIDE, { ...second, max: [600, -3, 800] }]), 'carcass-gap')).toEqual([]);
   });
   test('one on top of the other bears', () => {
     const above: BodyRow = { ...second, min: [0, 0, 800], max: [600, 500, 900] };
-    expect(linesOf(check([SIDE, above]), 'carcass-gap')).toEqual([]);
-    expect(linesOf(check([SIDE, above]), 'body-body')).toEqual([]);
+    expect(linesOf(cabinetScene([SIDE, above]), 'carcass-gap')).toEqual([]);
+    expect(linesOf(cabinetScene([SIDE, above]), 'body-body')).toEqual([]);
   });
 });

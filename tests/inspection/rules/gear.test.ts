@@ -1,25 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { HOME, type Vec3 } from '../../../src/base/index.ts';
+import type { Vec3 } from '../../../src/base/index.ts';
 import { gearListSchema } from '../../../src/design/index.ts';
-import { findingsOf, inspectScene, linesOf, node, room } from '../fixture.ts';
-
-const stowed = (from: Vec3, size: Vec3) => ({
-  gear: node('gear-1'),
-  opening: node('opening-1'),
-  level: 0,
-  from,
-  size,
-  body: 'gear-1/body',
-});
-const ROOM: Vec3 = [400, 600, 300];
-const check = (from: Vec3, size: Vec3, keeps: 'nothing' | 'bracket' = 'nothing') =>
-  inspectScene({
-    survey: null,
-    fitout: {
-      rooms: [room('opening-1', ROOM, { keeps, pose: { ...HOME, at: [10, 20, 30] } })],
-      gear: [stowed(from, size)],
-    },
-  });
+import { findingsOf, inspectScene, linesOf } from '../fixture.ts';
+import { ROOM, stowedScene } from '../scenes/cabinet.ts';
 
 describe('gear-in-room', () => {
   test.each<[string, Vec3, Vec3, readonly string[]]>([
@@ -38,11 +21,11 @@ describe('gear-in-room', () => {
     ['tight above', [50, 50, 0], [300, 500, 298], ['caution gear-1+opening-1 2']],
     ['3 above is enough', [50, 50, 0], [300, 500, 297], []],
   ])('%s', (_, from, size, expected) => {
-    expect(linesOf(check(from, size), 'gear-in-room')).toEqual(expected);
+    expect(linesOf(stowedScene(from, size), 'gear-in-room')).toEqual(expected);
   });
 
   test('the place runs from the gear to the wall of the room, in vehicle axes', () => {
-    const [finding] = findingsOf(check([50, 0, 0], [370, 500, 250]), 'gear-in-room');
+    const [finding] = findingsOf(stowedScene([50, 0, 0], [370, 500, 250]), 'gear-in-room');
     // Right face of the gear at 420, of the room at 400; the middle of the gear at 250 deep and 125 up; room at [10, 20, 30].
     expect(finding?.at).toEqual([
       [430, 270, 155],
@@ -52,8 +35,8 @@ describe('gear-in-room', () => {
   });
 
   test('a bracket holds tight on purpose, but does not hold what is too big', () => {
-    expect(linesOf(check([0, 0, 0], ROOM, 'bracket'), 'gear-in-room')).toEqual([]);
-    expect(linesOf(check([0, 0, 0], [400, 600, 310], 'bracket'), 'gear-in-room')).toEqual([
+    expect(linesOf(stowedScene([0, 0, 0], ROOM, 'bracket'), 'gear-in-room')).toEqual([]);
+    expect(linesOf(stowedScene([0, 0, 0], [400, 600, 310], 'bracket'), 'gear-in-room')).toEqual([
       'stop gear-1+opening-1 -10',
     ]);
   });

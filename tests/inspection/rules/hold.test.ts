@@ -5,9 +5,8 @@ import type { FitOut } from '../../../src/fitout/index.ts';
 import { solveFitOut } from '../../../src/fitout/index.ts';
 import { findWaysOut, inspect } from '../../../src/inspection/index.ts';
 import { boxSurvey } from '../../envelope/surveys.ts';
-import { carcass, designOf, empty, fitted } from '../../fitout/designs.ts';
+import { carcass, designOf, fitted } from '../../fitout/designs.ts';
 import {
-  type Anchor,
   anchor,
   catalog,
   findingsOf,
@@ -20,36 +19,7 @@ import {
   rules,
   spaceOf,
 } from '../fixture.ts';
-
-/** A carcass 1000 deep and 600 wide with its low corner at the sill, 220 kg of gear 350 above the floor, four anchors. */
-const held = (rest: Partial<Anchor> = {}, kg = 220): Partial<FitOut> => ({
-  carcasses: [
-    {
-      id: node('carcass-1'),
-      name: 'bay',
-      pose: {
-        turn: [
-          [0, -1, 0],
-          [1, 0, 0],
-          [0, 0, 1],
-        ],
-        at: [0, 300, 0],
-      },
-      size: [600, 1000, 700],
-      massKg: 0,
-    },
-  ],
-  panels: [panel('carcass-1/bottom', 600, 1000, { role: 'bottom' })],
-  masses: [mass('load', kg, [500, 0, 350], { kind: 'gear' })],
-  anchors: [
-    anchor('anchor-1', [50, -200, 0], rest),
-    anchor('anchor-2', [50, 200, 0], rest),
-    anchor('anchor-3', [950, -200, 0], rest),
-    anchor('anchor-4', [950, 200, 0], rest),
-  ],
-});
-
-const holdTo = (...sets: Design['holdTo']): Partial<Design> => ({ holdTo: sets });
+import { drawer, held, holdTo, solvedScene, storage, stowed } from '../scenes/hold.ts';
 
 describe('anchor-hold', () => {
   it('220 kg at 10 g tear M8 bolts through 0.8 mm of floor: 5.39 of 3.46 kN', () => {
@@ -166,38 +136,6 @@ describe('where anchors are', () => {
   });
 });
 
-type Plain = Readonly<Record<string, unknown>>;
-
-const solvedScene = (opening: Plain, rest: { readonly carcass?: Plain; readonly design?: Plain } = {}) => {
-  const design = designOf([carcass(opening, { facing: 'rear', ...rest.carcass })], rest.design);
-  const fitout = solveFitOut(design, catalog, rules);
-  return inspect({ design, space: null, fitout, catalog, rules });
-};
-
-const drawer = (rest: Record<string, unknown>) =>
-  fitted('opening-1', {
-    kind: 'drawer',
-    slideLengthMm: 500,
-    boxMaterial: 'birch-ply-12',
-    bottomMaterial: 'birch-ply-6',
-    boxHeightMm: 200,
-    inside: empty('opening-2'),
-    ...rest,
-  });
-
-const stowed = (massKg: number, opening = 'opening-2', at = [0, 0, 0]) => ({
-  gear: [
-    {
-      id: 'gear-1',
-      name: 'irons',
-      sizeMm: [300, 200, 100],
-      massKg,
-      massFrom: 'measured',
-      place: { opening, at },
-    },
-  ],
-});
-
 describe('latch-hold and back-stop', () => {
   it('a drawer of 40 kg without a latch, thrown open at 9 g', () => {
     const scene = solvedScene(drawer({ latch: null }), { design: { ...stowed(25), holdTo: ['crew-area'] } });
@@ -236,23 +174,22 @@ describe('latch-hold and back-stop', () => {
 });
 
 describe('gear-hold', () => {
-  const bay = (restraint: string | null, lipHeightMm = 0) =>
-    fitted('opening-2', { kind: 'open-storage', shelfMaterial: 'birch-ply-12', restraint, lipHeightMm });
-
   it('a net of 800 N and 10 kg at 9 g: 882.6 N', () => {
-    const scene = solvedScene(bay('net-small'), { design: { ...stowed(10), holdTo: ['crew-area'] } });
+    const scene = solvedScene(storage('net-small'), { design: { ...stowed(10), holdTo: ['crew-area'] } });
     expect(linesOf(scene, 'gear-hold')).toEqual(['stop opening-2 882.6']);
     expect(
-      linesOf(solvedScene(bay('net-large'), { design: { ...stowed(10), holdTo: ['crew-area'] } }), 'gear-hold'),
+      linesOf(solvedScene(storage('net-large'), { design: { ...stowed(10), holdTo: ['crew-area'] } }), 'gear-hold'),
     ).toEqual([]);
   });
 
   it('nothing, or only a lip', () => {
-    expect(linesOf(solvedScene(bay(null), { design: stowed(4) }), 'gear-hold')).toEqual(['stop opening-2+gear-1 4']);
-    expect(linesOf(solvedScene(bay(null, 40), { design: stowed(4) }), 'gear-hold')).toEqual([
+    expect(linesOf(solvedScene(storage(null), { design: stowed(4) }), 'gear-hold')).toEqual([
+      'stop opening-2+gear-1 4',
+    ]);
+    expect(linesOf(solvedScene(storage(null, 40), { design: stowed(4) }), 'gear-hold')).toEqual([
       'caution opening-2+gear-1 4',
     ]);
-    expect(linesOf(solvedScene(bay(null), { design: stowed(1) }), 'gear-hold')).toEqual([]);
+    expect(linesOf(solvedScene(storage(null), { design: stowed(1) }), 'gear-hold')).toEqual([]);
   });
 
   it('a bracket of 1500 N holds a pack of 16 kg at 9 g, whatever the design is held to, and not one of 18', () => {
@@ -265,7 +202,7 @@ describe('gear-hold', () => {
 
   it('gear that wants a bracket is named where it has none', () => {
     const [first] = stowed(4).gear;
-    const scene = solvedScene(bay('net-large'), { design: { gear: [{ ...first, needs: ['bracket'] }] } });
+    const scene = solvedScene(storage('net-large'), { design: { gear: [{ ...first, needs: ['bracket'] }] } });
     expect(linesOf(scene, 'gear-needs-bracket')).toEqual(['caution gear-1+opening-2 0']);
   });
 });

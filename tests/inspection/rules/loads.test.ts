@@ -1,37 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { findingsOf, inspectScene, linesOf, mass, vehicleWith } from '../fixture.ts';
-
-/** Wheelbase 3,000, sill 900 behind the rear axle, floor 750 above ground; front 1,200 and rear 1,000 as received. */
-const FIGURES = {
-  ratings: { grossKg: 3000, frontAxleKg: 1500, rearAxleKg: 1700 },
-  wheelbaseMm: 3000,
-  trackMm: 1600,
-  sillBehindRearAxleMm: 900,
-  floorAboveGroundMm: 750,
-  cgHeightAsReceivedMm: 700,
-  slip: { frontKg: 1200, rearKg: 1000 },
-  seats: [
-    { id: 'seat-1', name: 'Driver', at: [2400, 400, 300], occupant: 'driver', occupantKg: 100 },
-    { id: 'seat-2', name: 'Crew', at: [2400, -400, 300], occupant: 'crew', occupantKg: null },
-  ],
-};
+import { addedScene, FIGURES, loadScene } from '../scenes/loads.ts';
 
 const TANK = { tankLitres: 80, atSlipShare: 0.5, kgPerLitre: 0.75, at: [1200, 0, 0] };
 
-const check = (
-  kg: number,
-  vehicle: Record<string, unknown> = {},
-  at: readonly [number, number, number] = [300, 0, 300],
-) =>
-  inspectScene({
-    survey: null,
-    design: { vehicle: vehicleWith({ ...FIGURES, ...vehicle }) },
-    fitout: { masses: kg > 0 ? [mass('load', kg, at, { kind: 'gear' })] : [] },
-  });
-
 describe('loading cases', () => {
   test('each adds to the one before', () => {
-    const inspection = check(200, { fuel: TANK });
+    const inspection = loadScene(200, { fuel: TANK });
     // 200 at 600 behind the rear axle: −40 front, +240 rear. Driver 100 at 1,500 forward of it: half each.
     // Crew 114 by the house rule: 57 each. Fuel 80 × ½ × 0.75 = 30 kg, 300 forward: 3 front, 27 rear.
     expect(inspection.cases.map(({ id, frontKg, rearKg }) => [id, Math.round(frontKg), Math.round(rearKg)])).toEqual([
@@ -54,15 +29,15 @@ describe('loading cases', () => {
   });
 
   test('no tank, no case with fuel; no track, no balance; no height, no stability; no slip, no case', () => {
-    expect(check(0).cases.map(({ id }) => id)).toEqual(['received', 'fitted', 'driver', 'crew']);
-    expect(check(0, { trackMm: null }).cases[0]).toMatchObject({ leftShare: null, ssf: null, ssfWorstSide: null });
-    expect(check(0, { cgHeightAsReceivedMm: null }).cases[0]).toMatchObject({
+    expect(loadScene(0).cases.map(({ id }) => id)).toEqual(['received', 'fitted', 'driver', 'crew']);
+    expect(loadScene(0, { trackMm: null }).cases[0]).toMatchObject({ leftShare: null, ssf: null, ssfWorstSide: null });
+    expect(loadScene(0, { cgHeightAsReceivedMm: null }).cases[0]).toMatchObject({
       cgHeightMm: null,
       ssf: null,
       leftShare: 0.5,
     });
-    expect(check(0, { slip: null }).cases).toEqual([]);
-    expect(check(0, { wheelbaseMm: null }).cases).toEqual([]);
+    expect(loadScene(0, { slip: null }).cases).toEqual([]);
+    expect(loadScene(0, { wheelbaseMm: null }).cases).toEqual([]);
   });
 
   test('the cabinet weighs more until it has been on the scale, gear does not', () => {
@@ -84,12 +59,12 @@ describe('payload', () => {
     [586, ['caution crew 3000']],
     [590, ['stop crew 3004']],
   ])('%d kg of gear', (kg, expected) => {
-    const inspection = check(kg, { ratings: { grossKg: 3000, frontAxleKg: null, rearAxleKg: null } });
+    const inspection = loadScene(kg, { ratings: { grossKg: 3000, frontAxleKg: null, rearAxleKg: null } });
     expect(linesOf(inspection, 'payload')).toEqual(expected);
   });
 
   test('says the case, what is left and where the limit comes from', () => {
-    const [finding] = findingsOf(check(590), 'payload');
+    const [finding] = findingsOf(loadScene(590), 'payload');
     expect(finding).toMatchObject({
       limit: 3000,
       unit: 'kg',
@@ -97,7 +72,7 @@ describe('payload', () => {
       margin: 'payload',
     });
     expect(finding?.facts).toMatchObject({ case: 'crew', casesOver: 'crew', leftKg: -4 });
-    expect(findingsOf(check(520), 'payload')[0]).toMatchObject({ limit: 2920, source: 'shop judgement' });
+    expect(findingsOf(loadScene(520), 'payload')[0]).toMatchObject({ limit: 2920, source: 'shop judgement' });
   });
 
   test('masses that are only known roughly make a caution before the rating is reached', () => {
@@ -120,11 +95,11 @@ describe('payload', () => {
 describe('axles', () => {
   test('rear: the load behind the axle counts more than its mass', () => {
     // With the crew 1,000 + 107 + 1.2 m: 1,615 is 95 % of 1,700, reached at 423.3 kg; 1,700 at 494.2 kg.
-    expect(linesOf(check(423), 'rear-axle')).toEqual([]);
-    expect(linesOf(check(424), 'rear-axle')).toEqual(['caution crew 1615.8']);
-    expect(linesOf(check(495), 'rear-axle')).toEqual(['stop crew 1701']);
+    expect(linesOf(loadScene(423), 'rear-axle')).toEqual([]);
+    expect(linesOf(loadScene(424), 'rear-axle')).toEqual(['caution crew 1615.8']);
+    expect(linesOf(loadScene(495), 'rear-axle')).toEqual(['stop crew 1701']);
     expect(
-      check(495)
+      loadScene(495)
         .measured.filter(({ rule }) => rule === 'rear-axle')
         .map(({ parts, slack }) => [parts[0], Math.round(slack)]),
     ).toEqual([
@@ -137,17 +112,17 @@ describe('axles', () => {
 
   test('front: a heavy load between the axles', () => {
     // At 3,900 forward of the sill it stands over the front axle: 1,307 + m.
-    expect(linesOf(check(200, {}, [3900, 0, 300]), 'front-axle')).toEqual(['stop crew 1507']);
-    expect(linesOf(check(120, {}, [3900, 0, 300]), 'front-axle')).toEqual(['caution crew 1427']);
+    expect(linesOf(loadScene(200, {}, [3900, 0, 300]), 'front-axle')).toEqual(['stop crew 1507']);
+    expect(linesOf(loadScene(120, {}, [3900, 0, 300]), 'front-axle')).toEqual(['caution crew 1427']);
   });
 
   test('the front axle losing more than a tenth, or carrying less than two fifths, is a caution', () => {
     // −0.2 m of 1,200 with nobody aboard: a tenth is 120, at 600 kg.
-    expect(linesOf(check(590), 'front-unload')).toEqual([]);
-    expect(linesOf(check(610), 'front-unload')).toEqual(['caution  0.1']);
+    expect(linesOf(loadScene(590), 'front-unload')).toEqual([]);
+    expect(linesOf(loadScene(610), 'front-unload')).toEqual(['caution  0.1']);
     // (1,200 − 0.2 m) / (2,200 + m) = 0.4 at m = 533.3.
-    expect(linesOf(check(533), 'front-share')).toEqual([]);
-    expect(linesOf(check(540), 'front-share')).toEqual(['caution  0.4']);
+    expect(linesOf(loadScene(533), 'front-share')).toEqual([]);
+    expect(linesOf(loadScene(540), 'front-share')).toEqual(['caution  0.4']);
   });
 });
 
@@ -161,11 +136,11 @@ describe('side-to-side', () => {
     // 200 × 700 / 2,400 = 58.33 mm: 7.29 %.
     [700, ['stop fitted 0.07']],
   ])('200 kg %d mm to the left', (left, expected) => {
-    expect(linesOf(check(200, { seats: [] }, [300, left, 300]), 'side-to-side')).toEqual(expected);
+    expect(linesOf(loadScene(200, { seats: [] }, [300, left, 300]), 'side-to-side')).toEqual(expected);
   });
 
   test('says which side is heavy and whether the sides were weighed', () => {
-    const facts = findingsOf(check(200, { seats: [] }, [300, -700, 300]), 'side-to-side')[0]?.facts;
+    const facts = findingsOf(loadScene(200, { seats: [] }, [300, -700, 300]), 'side-to-side')[0]?.facts;
     expect(facts).toEqual({ case: 'fitted', heavy: 'right', weighed: 'no' });
   });
 });
@@ -173,7 +148,7 @@ describe('side-to-side', () => {
 describe('stability', () => {
   test('below the least factor, and a loss over the limit', () => {
     // (2,200 × 700 + 400 × 1,750) / 2,600 = 861.5; 800 / 861.5 = 0.929; as received 800 / 700 = 1.143.
-    const inspection = check(400, { seats: [] }, [300, 0, 1000]);
+    const inspection = loadScene(400, { seats: [] }, [300, 0, 1000]);
     expect(linesOf(inspection, 'stability')).toEqual(['caution  0.93']);
     expect(linesOf(inspection, 'stability-loss')).toEqual(['caution  0.21']);
     // Up: three per cent of 700 on 2,200 of 2,600, 17.77; the load's place 10 · 400 / 2,600, 1.54; each axle 5 kg at 161.5
@@ -182,7 +157,7 @@ describe('stability', () => {
   });
   test('a low load costs little', () => {
     // (2,200 × 700 + 400 × 800) / 2,600 = 715.4; 800 / 715.4 = 1.118: a loss of 0.025.
-    const inspection = check(400, { seats: [] }, [300, 0, 50]);
+    const inspection = loadScene(400, { seats: [] }, [300, 0, 50]);
     expect([...linesOf(inspection, 'stability'), ...linesOf(inspection, 'stability-loss')]).toEqual([]);
   });
 });
@@ -208,27 +183,21 @@ describe('figures-missing', () => {
     expect(inspection.measured).toEqual([]);
   });
   test('a known vehicle has none', () => {
-    expect(linesOf(check(0, { fuel: TANK }), 'figures-missing')).toEqual([]);
+    expect(linesOf(loadScene(0, { fuel: TANK }), 'figures-missing')).toEqual([]);
   });
   test('a slip without the fuel that it was weighed with is named', () => {
-    expect(linesOf(check(0), 'figures-missing')).toEqual(['note fuel 0']);
-    expect(linesOf(check(0, { slip: null }), 'figures-missing')).toEqual(['note slip 0']);
+    expect(linesOf(loadScene(0), 'figures-missing')).toEqual(['note fuel 0']);
+    expect(linesOf(loadScene(0, { slip: null }), 'figures-missing')).toEqual(['note slip 0']);
   });
 });
 
 describe('disclosure', () => {
-  const added = (kg: number, grossKg: number | null) =>
-    inspectScene({
-      survey: null,
-      design: { vehicle: vehicleWith({ ratings: { grossKg, frontAxleKg: null, rearAxleKg: null } }) },
-      fitout: { masses: [mass('side', kg, [0, 0, 0]), mass('bag', 500, [0, 0, 0], { kind: 'gear' })] },
-    });
   test('the lesser of 45.4 kg and 1.5 % of the gross rating, the cabinet with its contingency, gear not counted', () => {
     // 39 × 1.15 = 44.85; 40 × 1.15 = 46.
-    expect(linesOf(added(39, null), 'disclosure')).toEqual([]);
-    expect(linesOf(added(40, null), 'disclosure')).toEqual(['note  46']);
-    expect(linesOf(added(40, 3200), 'disclosure')).toEqual(['note  46']);
+    expect(linesOf(addedScene(39, null), 'disclosure')).toEqual([]);
+    expect(linesOf(addedScene(40, null), 'disclosure')).toEqual(['note  46']);
+    expect(linesOf(addedScene(40, 3200), 'disclosure')).toEqual(['note  46']);
     // 1.5 % of 2,000 is 30 kg; 27 × 1.15 = 31.05.
-    expect(findingsOf(added(27, 2000), 'disclosure')).toMatchObject([{ severity: 'note', limit: 30, unit: 'kg' }]);
+    expect(findingsOf(addedScene(27, 2000), 'disclosure')).toMatchObject([{ severity: 'note', limit: 30, unit: 'kg' }]);
   });
 });

@@ -2,32 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { type Design, designSchema, emptyDesign } from '../../../src/design/index.ts';
 import { solveFitOut } from '../../../src/fitout/index.ts';
 import { sayFinding } from '../../../src/says/index.ts';
-import { boxSurvey, HATCH } from '../../envelope/surveys.ts';
-import { body, catalog, findingsOf, inspectScene, linesOf, rules, vehicleWith } from '../fixture.ts';
-
-const hatched = boxSurvey({ closures: [HATCH] });
-// The trim of the hatch lies at −20 and the speaker is 85 deep with its plug: its back touches the trim.
-const SPEAKER = { id: 'mount-1', name: 'speaker', device: 'speaker-hatch', on: 'hatch', at: [22.5, 0, 600] };
-
-const inspected = (mount: object, post: { readonly low: number; readonly high: number } | null = null) => {
-  const design = designSchema.parse({
-    ...emptyDesign('Test', 'mm'),
-    survey: hatched,
-    mounts: [{ ...SPEAKER, ...mount }],
-  }) as Design;
-  const fitout = solveFitOut(design, catalog, rules);
-  const posts = post ? [body({ id: 'post', min: [-420, -60, post.low], max: [-240, 60, post.high] })] : [];
-  return inspectScene({
-    survey: hatched,
-    design: { mounts: design.mounts, vehicle: vehicleWith({ floorAboveGroundMm: 800 }) },
-    fitout: { ...fitout, bodies: [...fitout.bodies, ...posts] },
-  });
-};
+import { body, catalog, findingsOf, inspectScene, linesOf, rules } from '../fixture.ts';
+import { mountScene, SPEAKER, SWITCHES } from '../scenes/mounts.ts';
+import { hatched } from '../scenes/vehicle.ts';
 
 describe('mount-off', () => {
   // Open by 90° the trim lies at 900, 300 along it is the speaker: it hangs down to 900 − 85 = 815 and looks down.
   it('says how far a speaker comes off its open hatch before something is in its way', () => {
-    const inspection = inspected({}, { low: 700, high: 765 });
+    const inspection = mountScene({}, { low: 700, high: 765 });
     expect(linesOf(inspection, 'mount-off')).toEqual(['caution mount-1+post 50']); // 815 − 765
     const [finding] = findingsOf(inspection, 'mount-off');
     expect(finding?.limit).toBe(85);
@@ -35,24 +17,25 @@ describe('mount-off', () => {
   });
 
   it('is content where it is free soon enough, or looks another way', () => {
-    expect(linesOf(inspected({}, { low: 600, high: 725 }), 'mount-off')).toEqual([]); // 815 − 725 = 90
-    expect(linesOf(inspected({ offMm: 50 }, { low: 700, high: 764 }), 'mount-off')).toEqual([]);
-    expect(linesOf(inspected({ looks: 'left' }, { low: 700, high: 765 }), 'mount-off')).toEqual([]);
-    expect(linesOf(inspected({}), 'mount-off')).toEqual([]);
+    expect(linesOf(mountScene({}, { low: 600, high: 725 }), 'mount-off')).toEqual([]); // 815 − 725 = 90
+    expect(linesOf(mountScene({ offMm: 50 }, { low: 700, high: 764 }), 'mount-off')).toEqual([]);
+    expect(linesOf(mountScene({ looks: 'left' }, { low: 700, high: 765 }), 'mount-off')).toEqual([]);
+    expect(linesOf(mountScene({}), 'mount-off')).toEqual([]);
   });
 });
 
 describe('mount-height', () => {
   it('wants a switch in reach of a raised hand, closures open', () => {
-    const panel = { device: 'switch-panel-6', name: 'lip switches', letIn: true };
     // On the trim of the vehicle, 1,000 up over a floor at 800.
-    expect(linesOf(inspected({ ...panel, on: null, at: [100, 0, 1000] }), 'mount-height')).toEqual([
+    expect(linesOf(mountScene({ ...SWITCHES, on: null, at: [100, 0, 1000] }), 'mount-height')).toEqual([
       'caution mount-1 1800',
     ]);
     // On the open hatch: its face, 15 thick from the trim at −20, hangs with its middle 7.5 under 900: 1692.5.
-    expect(linesOf(inspected({ ...panel, at: [-12.5, 0, 600] }), 'mount-height')).toEqual([]);
+    expect(linesOf(mountScene({ ...SWITCHES, at: [-12.5, 0, 600] }), 'mount-height')).toEqual([]);
     // A light is not worked by hand.
-    expect(linesOf(inspected({ device: 'light-strip-500', on: null, at: [100, 0, 1000] }), 'mount-height')).toEqual([]);
+    expect(linesOf(mountScene({ device: 'light-strip-500', on: null, at: [100, 0, 1000] }), 'mount-height')).toEqual(
+      [],
+    );
   });
 });
 

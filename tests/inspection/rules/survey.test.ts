@@ -2,27 +2,9 @@ import { describe, expect, test } from 'vitest';
 import type { Design } from '../../../src/design/index.ts';
 import { releaseHolds } from '../../../src/inspection/index.ts';
 import { nameOfPart, sayFinding } from '../../../src/says/index.ts';
-import { boxSurvey, HATCH, surveyOf, wall } from '../../envelope/surveys.ts';
-import { body, designWith, findingsOf, fitOut, inspectScene, linesOf, rules, vehicleWith } from '../fixture.ts';
-
-interface Row {
-  readonly value: number;
-  readonly sigma?: number;
-}
-
-/** One mark of which only the way from the centre line is open, read several times. */
-const offsets = (...rows: readonly Row[]) =>
-  boxSurvey({
-    marks: [{ id: 'post', name: 'door post', at: [300, 600, 0], fixed: [true, false, true] }],
-    readings: rows.map(({ value, sigma }, i) => ({
-      id: `reading-${i + 1}`,
-      kind: 'offset',
-      from: 'post',
-      value,
-      sigma: sigma ?? null,
-      note: `time ${i + 1}`,
-    })),
-  });
+import { boxSurvey } from '../../envelope/surveys.ts';
+import { designWith, findingsOf, inspectScene, linesOf, rules, vehicleWith } from '../fixture.ts';
+import { edgeScene, offsets, panelUpTo, sectionsAt, withLastStarted } from '../scenes/survey.ts';
 
 const said = (survey: Design['survey'], rule: string) => {
   const [finding] = findingsOf(inspectScene({ survey }), rule);
@@ -85,18 +67,10 @@ describe('readings that disagree', () => {
 });
 
 describe('the lowest edge of a closure above ground', () => {
-  const scene = (taped: number) => {
-    const closures = [{ ...HATCH, lowestEdgeAboveGroundMm: taped }];
-    return inspectScene({
-      survey: boxSurvey({ closures }),
-      design: { vehicle: vehicleWith({ floorAboveGroundMm: 800 }) },
-    });
-  };
-
   test('that does not fit hinge, trim and angle is a caution, and holds no packet', () => {
     // Hinge 900 above the floor, open to the level, the floor 800 above ground: 1700. 25 is allowed.
-    expect(linesOf(scene(1720), 'survey-closure-error')).toEqual([]);
-    const inspection = scene(1760);
+    expect(linesOf(edgeScene(1720), 'survey-closure-error')).toEqual([]);
+    const inspection = edgeScene(1760);
     expect(linesOf(inspection, 'survey-closure-error')).toEqual(['caution hatch 60']);
     expect(releaseHolds(inspection)).toEqual([]);
     const [finding] = findingsOf(inspection, 'survey-closure-error');
@@ -138,36 +112,24 @@ describe('start values', () => {
 });
 
 describe('what a panel rests on', () => {
-  /** Sections at 0, 700 and 1,500; the last holds start values and shapes the room from 700 on. */
-  const survey = surveyOf(
-    [0, 700, 1500].map((xMm) => ({ xMm, left: wall(600, 900) })),
-    {},
-  );
-  const started = {
-    ...survey,
-    stations: survey.stations.map((station, i) => (i === 2 ? { ...station, startValues: true } : station)),
-  };
-  const upTo = (depth: number, of: Design['survey']) =>
-    inspectScene({
-      survey: of,
-      fitout: fitOut({ bodies: [body({ id: 'panel-1', min: [20, -300, 10], max: [depth, 300, 400] })] }),
-    });
+  const survey = sectionsAt([0, 700, 1500]);
+  const started = withLastStarted(survey);
 
   test.each([
     { depth: 690, says: ['caution station-3 1'], holds: [] },
     { depth: 710, says: ['stop station-3 1'], holds: ['start-values'] },
   ])('start values forward of 700 and a panel up to $depth', ({ depth, says, holds }) => {
-    const inspection = upTo(depth, started);
+    const inspection = panelUpTo(depth, started);
     expect(linesOf(inspection, 'start-values')).toEqual(says);
     expect(releaseHolds(inspection).map(({ rule }) => rule)).toEqual(holds);
   });
 
   test('nothing holds the release of a measured vehicle', () => {
-    expect(releaseHolds(upTo(710, survey))).toEqual([]);
+    expect(releaseHolds(panelUpTo(710, survey))).toEqual([]);
   });
 
   test('the words of a stop say that it is not for cutting', () => {
-    const [finding] = findingsOf(upTo(710, started), 'start-values');
+    const [finding] = findingsOf(panelUpTo(710, started), 'start-values');
     if (!finding) throw new Error('no finding');
     const { title, detail } = sayFinding(finding, 'mm', nameOfPart(designWith({ survey: started }), null));
     expect(title).toBe('Start values of a vehicle class are left: station 3');

@@ -1,26 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { Vec3 } from '../../../src/base/index.ts';
 import { boxSurvey, HATCH } from '../../envelope/surveys.ts';
-import { type BodyRow, body, findingsOf, inspectScene, linesOf } from '../fixture.ts';
+import { type BodyRow, findingsOf, linesOf } from '../fixture.ts';
+import { BLOCK, inspectBoxes, obstacle, zone } from '../scenes/vehicle.ts';
 
-const box = (id: string, kind: string, min: Vec3, max: Vec3, movesWith: string | null = null) => ({
-  id,
-  name: id,
-  kind,
-  solid: { shape: 'box', min, max },
-  movesWith,
-});
-const zone = (id: string, rule: string, min: Vec3, max: Vec3) => ({
-  id,
-  name: id,
-  rule,
-  solid: { shape: 'box', min, max },
-});
-
-const check = (rest: Record<string, unknown>, rows: readonly BodyRow[]) =>
-  inspectScene({ survey: boxSurvey(rest), fitout: { bodies: rows.map(body) } });
-
-const BLOCK: BodyRow = { id: 'block', min: [300, -300, 0], max: [900, 300, 600] };
+const check = (rest: Record<string, unknown>, rows: readonly BodyRow[]) => inspectBoxes(rows, boxSurvey(rest));
 
 describe('body-obstacle', () => {
   test.each<[string, number, string, readonly string[]]>([
@@ -33,16 +16,16 @@ describe('body-obstacle', () => {
     ['latch', 905, 'gap-trim', ['caution carcass-1+thing 5']],
     ['latch', 880, 'gap-trim', ['stop carcass-1+thing -20']],
   ])('%s at x %d', (kind, x, rule, expected) => {
-    const inspection = check({ obstacles: [box('thing', kind, [x, -300, 100], [x + 100, 300, 500])] }, [BLOCK]);
+    const inspection = check({ obstacles: [obstacle('thing', kind, [x, -300, 100], [x + 100, 300, 500])] }, [BLOCK]);
     expect(linesOf(inspection, 'body-obstacle')).toEqual(expected);
     const limit = rule === 'gap-seat' ? 20 : 6;
     for (const finding of findingsOf(inspection, 'body-obstacle')) expect(finding.limit).toBe(limit);
   });
 
   test('what a carcass stands over bears it; a tie-down that rises into it does not', () => {
-    const over = check({ obstacles: [box('rib', 'other', [400, -100, -10], [500, 100, 0])] }, [BLOCK]);
+    const over = check({ obstacles: [obstacle('rib', 'other', [400, -100, -10], [500, 100, 0])] }, [BLOCK]);
     expect(linesOf(over, 'body-obstacle')).toEqual([]);
-    const into = check({ obstacles: [box('ring', 'tie-down', [400, 250, 0], [440, 290, 35])] }, [BLOCK]);
+    const into = check({ obstacles: [obstacle('ring', 'tie-down', [400, 250, 0], [440, 290, 35])] }, [BLOCK]);
     // The shortest way apart is 35 up, out of the floor.
     expect(linesOf(into, 'body-obstacle')).toEqual(['stop carcass-1+ring -35']);
   });
@@ -51,8 +34,8 @@ describe('body-obstacle', () => {
     const inspection = check(
       {
         obstacles: [
-          box('one', 'trim', [903, -300, 0], [950, 300, 600]),
-          box('two', 'trim', [300, 304, 0], [900, 350, 600]),
+          obstacle('one', 'trim', [903, -300, 0], [950, 300, 600]),
+          obstacle('two', 'trim', [300, 304, 0], [900, 350, 600]),
         ],
       },
       [BLOCK, { id: 'thin', min: [300, 300, 0], max: [900, 302, 600] }],
@@ -131,8 +114,8 @@ describe('hatch-closed', () => {
       {
         closures: [HATCH, glass],
         obstacles: [
-          box('pull', 'latch', [-20, -50, 300], [10, 50, 340], 'hatch'),
-          box('strut', 'strut', [-20, 280, 700], [0, 300, 720], 'hatch'),
+          obstacle('pull', 'latch', [-20, -50, 300], [10, 50, 340], 'hatch'),
+          obstacle('strut', 'strut', [-20, 280, 700], [0, 300, 720], 'hatch'),
         ],
       },
       [at(40), { id: 'gear-1', kind: 'gear', min: [22, -100, 650], max: [300, 100, 800] }],
