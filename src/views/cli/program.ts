@@ -6,7 +6,7 @@ import type { BoxOptions } from './verbs/box.ts';
 import type { ChangeOptions } from './verbs/change.ts';
 import { check, problemsJson } from './verbs/check.ts';
 import { inspect } from './verbs/inspect.ts';
-import type { LayoutOptions } from './verbs/layout.ts';
+import type { LayoutOptions } from './verbs/layout-settings.ts';
 import type { PacketOptions } from './verbs/packet.ts';
 import type { SheetOptions } from './verbs/sheet.ts';
 import { survey } from './verbs/survey.ts';
@@ -47,11 +47,19 @@ const later = {
   sheet: async () => (await import('./verbs/sheet.ts')).sheet,
 };
 
-/** The one verb that takes lists instead of a design. */
+/** The one verb that takes lists in place of a design. */
 const withLayout = (program: Command, done: (outcome: Outcome, said: Said) => void): void => {
-  withJson(program.command('layout').description('sheet layouts with the sequence of cuts, for any parts list'))
-    .argument('<parts.csv>', 'parts: mark,length,width,qty,grain; also material,thickness,group')
-    .requiredOption('--stock <stock.csv>', 'sheets: name,length,width,qty,price; also material,thickness,offcut')
+  withJson(
+    program.command('layout').description('sheet layouts with the sequence of cuts, for a design or any parts list'),
+  )
+    .argument(
+      '<design|parts.csv>',
+      'a design file; or parts: mark,length,width,qty,grain; also material,thickness,group',
+    )
+    .option(
+      '--stock <stock.csv>',
+      'sheets: name,length,width,qty,price; also material,thickness,offcut; a design has its own',
+    )
     .option('--cut <tool>', 'saw, router or shear: a router goes round each part, a shear has no kerf')
     .option('--kerf <length>', 'width of the cut, or of the tool of a router')
     .option('--trim <length>', 'taken off each edge of a sheet')
