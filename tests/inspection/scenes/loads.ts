@@ -40,7 +40,14 @@ export const weighedScene = (
   frontKg: number,
   rearKg: number,
   id = 'fitted',
-  { slip = { frontKg: 1200, rearKg: 1000 }, cabinetKg = 100, bagKg = 120, kitKg = 65 } = {},
+  {
+    slip = { frontKg: 1200, rearKg: 1000 },
+    cabinetKg = 100,
+    bagKg = 120,
+    kitKg = 65,
+    bagSigmaKg = 8,
+    kitSigmaKg = 6,
+  } = {},
 ) =>
   inspectScene({
     survey: null,
@@ -55,8 +62,8 @@ export const weighedScene = (
     fitout: {
       masses: [
         mass('side', cabinetKg, [900, 0, 0]),
-        mass('bag', bagKg, [900, 0, 0], { kind: 'gear', sigmaKg: 8 }),
-        mass('kit', kitKg, [900, 0, 0], { kind: 'gear', sigmaKg: 6 }),
+        mass('bag', bagKg, [900, 0, 0], { kind: 'gear', sigmaKg: bagSigmaKg }),
+        mass('kit', kitKg, [900, 0, 0], { kind: 'gear', sigmaKg: kitSigmaKg }),
       ],
     },
   });

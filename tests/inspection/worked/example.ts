@@ -67,3 +67,34 @@ export const example = (rule: RuleId, cases: readonly WorkedCase[], rest: Rest =
 
 /** The cell of the page: all cases of an example, one after the other. */
 export const cellOf = ({ cases }: WorkedExample): string => cases.map(({ words }) => words).join('; ');
+
+/** A worked sum on another page of the docs, held to the function that it describes. */
+export interface PageSum {
+  readonly page: 'loads.md' | 'reach.md' | 'power.md';
+  /** As they stand on the page. */
+  readonly words: string;
+  readonly given: Figures;
+  readonly run: (given: Figures) => Figures;
+  /** Figures that `run` gives, as the words print them. */
+  readonly expects: Readonly<Record<string, string>>;
+  readonly house: readonly string[];
+  readonly looked: Figures;
+  readonly formula: readonly number[];
+}
+
+interface SumOf<Given extends Figures> extends Pick<PageSum, 'page' | 'words' | 'expects'> {
+  readonly given: Given;
+  readonly run: (given: Given) => Figures;
+}
+
+export const pageSum = <Given extends Figures>(
+  { run, ...own }: SumOf<Given>,
+  rest: Partial<Pick<PageSum, 'house' | 'looked' | 'formula'>> = {},
+): PageSum => ({
+  ...own,
+  run: (figures) => run(figures as Given),
+  house: [],
+  looked: {},
+  formula: [],
+  ...rest,
+});

@@ -1,7 +1,7 @@
 import type { Inspection } from '../../../src/inspection/index.ts';
 import { findingsOf, rules } from '../fixture.ts';
 import { type Printed, printed, readWords } from './arithmetic.ts';
-import type { Expected, Figures, WorkedCase, WorkedExample } from './example.ts';
+import type { Expected, Figures, PageSum, WorkedCase, WorkedExample } from './example.ts';
 
 /** A number of the code as one of the words: as it is, or as a percentage. */
 const says = (words: Printed, figure: number): boolean => Math.abs(words.value - Math.abs(figure)) < 1e-12;
@@ -52,12 +52,12 @@ const othersFor = (figure: number): readonly number[] => [
   figure + 1000,
 ];
 
-/** What is given and yet decides nothing: whatever stands in its place, the rule says the same or has nothing to judge. */
-const idleIn = (rule: string, { given, run }: WorkedCase): readonly string[] => {
-  const said = saidOf(run(given), rule);
+/** What is given and yet decides nothing: whatever stands in its place, the same is said, or there is nothing to judge. */
+const idleIn = (given: Figures, say: (given: Figures) => string): readonly string[] => {
+  const said = say(given);
   const changes = (changed: Figures): boolean => {
     try {
-      return saidOf(run(changed), rule) !== said;
+      return say(changed) !== said;
     } catch {
       return false;
     }
@@ -87,33 +87,46 @@ const resultFaults = (rule: string, { given, run, expects }: WorkedCase): readon
   ];
 };
 
+/** Words with what their numbers may be: given, results, and what must be said besides. */
+interface Said {
+  readonly words: string;
+  readonly given: Figures;
+  /** Results as printed. */
+  readonly results: readonly string[];
+  readonly says?: string;
+}
+interface Sources {
+  readonly house: readonly string[];
+  readonly looked: Figures;
+  readonly formula: readonly number[];
+}
+
 /** Numbers of a sentence, and of those before it, that are neither given nor a result; and the other way round. */
-const wordFaults = ({ cases, house, looked, formula }: WorkedExample): readonly string[] => {
+const wordFaults = (cases: readonly Said[], { house, looked, formula }: Sources): readonly string[] => {
   const known = [...house.map((id) => rules.value(id)), ...Object.values(looked)];
   const [said, summed]: [Printed[], Printed[]] = [[], []];
   const sources: Printed[] = [];
   const given: number[] = [];
-  const faults = cases.flatMap(({ words, given: own, expects }): readonly string[] => {
+  const faults = cases.flatMap(({ words, given: own, results, says: must }): readonly string[] => {
     const reading = readWords(words);
     said.push(...reading.numbers);
     summed.push(...reading.summed);
     given.push(...Object.values(own));
-    sources.push(...reading.sums, ...textsOf(expects).map(withoutSign));
+    sources.push(...reading.sums, ...results.map(withoutSign));
     const isKnown = (number: Printed): boolean =>
       sources.some(({ text }) => text === number.text) ||
       [...given, ...known].some((figure) => says(number, figure)) ||
       (formula.some((figure) => says(number, figure)) && reading.summed.includes(number));
-    const severity = new RegExp(`\\b${expects.severity}\\b`);
     return [
       ...reading.wrong.map((sum) => `wrong sum: ${sum}`),
       ...reading.numbers.filter((each) => !isKnown(each)).map(({ text }) => `${text} is neither given nor a result`),
       ...Object.entries(own)
         .filter(([, figure]) => !said.some((each) => says(each, figure)))
         .map(([name, figure]) => `${name}, ${figure}, is given and not said`),
-      ...textsOf(expects)
+      ...results
         .filter((text) => !said.some((each) => each.text === withoutSign(text).text))
         .map((text) => `${text} is a result and not said`),
-      ...(severity.test(words) ? [] : [`does not say ${expects.severity}`]),
+      ...(must === undefined || new RegExp(`\\b${must}\\b`).test(words) ? [] : [`does not say ${must}`]),
     ];
   });
   return [
@@ -125,6 +138,30 @@ const wordFaults = ({ cases, house, looked, formula }: WorkedExample): readonly 
 
 /** What is wrong with an example: its words, or what the inspection makes of its scenes. Empty when it holds. */
 export const faultsOf = (own: WorkedExample): readonly string[] => [
-  ...wordFaults(own),
-  ...own.cases.flatMap((each) => [...resultFaults(own.rule, each), ...idleIn(own.rule, each)]),
+  ...wordFaults(
+    own.cases.map(({ words, given, expects }) => ({
+      words,
+      given,
+      results: textsOf(expects),
+      says: expects.severity,
+    })),
+    own,
+  ),
+  ...own.cases.flatMap((each) => [
+    ...resultFaults(own.rule, each),
+    ...idleIn(each.given, (given) => saidOf(each.run(given), own.rule)),
+  ]),
 ];
+
+/** The same for a sum of a page. */
+export const pageFaultsOf = (own: PageSum): readonly string[] => {
+  const { words, given, run, expects } = own;
+  const figures = run(given);
+  return [
+    ...wordFaults([{ words, given, results: Object.values(expects) }], own),
+    ...Object.entries(expects)
+      .filter(([name, text]) => !agrees(text, figures[name] ?? Number.NaN))
+      .map(([name, text]) => `${name} is ${String(figures[name])} and not ${text}`),
+    ...idleIn(given, (other) => JSON.stringify(run(other))),
+  ];
+};
