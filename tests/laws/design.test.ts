@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   acceptFinding,
+  addStock,
   changeDocument,
+  changeStock,
   clearOpening,
   type Design,
   divideOpening,
@@ -13,6 +15,7 @@ import {
   printDesign,
   readDesign,
   removeCarcass,
+  removeStock,
   setPartSize,
 } from '../../src/design/index.ts';
 import { historyOf, redone, stepped, undone } from '../../src/views/editor/state/history.ts';
@@ -39,6 +42,20 @@ const editBy = (design: Design, which: number, where: number): Design => {
     () => (carcass ? removeCarcass(design, carcass.id) : design),
     () =>
       acceptFinding(design, { rule: 'rear-axle', parts: [`case-${where}`], who: 'R. Vane', why: 'weighed', on: '' }),
+    () =>
+      addStock(design, [
+        {
+          material: 'birch-ply-18',
+          name: `rack ${where}`,
+          lengthMm: 100 + where,
+          widthMm: 200,
+          quantity: where % 5,
+          price: null,
+          offcut: where % 2 === 0,
+        },
+      ]).design,
+    () => (design.stock[0] ? changeStock(design, design.stock[0].id, { quantity: where }) : design),
+    () => (design.stock[0] ? removeStock(design, design.stock[0].id) : design),
   ];
   return edits[which % edits.length]?.() ?? design;
 };

@@ -28,6 +28,7 @@ const NOTE_ROOM = 8;
 const ARROW = { half: 4, barb: 1.2 } as const;
 const HATCH_MM = 4;
 const CORNER_MM = 1.2;
+const TAKE_UP = 5;
 
 const COLUMNS: readonly TableColumn[] = [
   { title: 'no.', width: 7, align: 'right' },
@@ -120,34 +121,48 @@ const stripShapes = (sheet: LaidSheet, laid: BoardLayout, at: number, move: OnSh
   });
 };
 
-/** An offcut has been trimmed before; which one it is must be found first. */
-const cornerNote = (sheet: LaidSheet): string =>
-  sheet.offcut
-    ? `take ${stockName(sheet)}, length along the grain; reference corner: the ring, low left; not trimmed`
-    : 'reference corner: the ring, low left; broken line: trim';
-
-/** The reference corner is the one that cuts are counted from: low left, where the first edges are trimmed. */
-const cornerShapes = (sheet: LaidSheet, move: OnSheet): readonly Shape[] => {
-  const { usable } = sheet;
-  const at = move([usable.x, usable.y]);
+/** Which piece to take, where it is no bought sheet: above the figure, as wide as that may be. */
+const takeShapes = (sheet: LaidSheet, move: OnSheet, room: number): readonly Shape[] => {
+  if (!sheet.offcut) return [];
+  const at: Vec2 = [move([0, 0])[0], move([0, sheet.width])[1] + TAKE_UP];
   return [
-    circle('outline', at, CORNER_MM),
-    text([move([0, 0])[0], move([0, sheet.width])[1] + 2], cornerNote(sheet), {
+    text(at, `take ${stockName(sheet)}, length along the grain`, {
       height: TEXT_MM.note,
-      within: areaWidth(sheet, move),
+      strong: true,
+      within: room,
     }),
   ];
 };
 
-const areaWidth = (sheet: LaidSheet, move: OnSheet): number => move([sheet.length, 0])[0] - move([0, 0])[0];
+/** The reference corner is the one that cuts are counted from: low left, where the first edges are trimmed. */
+const cornerShapes = (sheet: LaidSheet, move: OnSheet, room: number): readonly Shape[] => {
+  const { usable } = sheet;
+  const at = move([usable.x, usable.y]);
+  const trim = sheet.offcut ? 'an offcut is not trimmed' : 'broken line: trim';
+  return [
+    circle('outline', at, CORNER_MM),
+    text([move([0, 0])[0], move([0, sheet.width])[1] + 2], `reference corner: the ring, low left; ${trim}`, {
+      height: TEXT_MM.note,
+      within: room,
+    }),
+  ];
+};
 
-const figureShapes = (laid: BoardLayout, at: number, sheet: LaidSheet, units: LengthUnits, move: OnSheet) => [
+const figureShapes = (
+  laid: BoardLayout,
+  at: number,
+  sheet: LaidSheet,
+  units: LengthUnits,
+  move: OnSheet,
+  room: number,
+) => [
   boxOf('outline', { x: 0, y: 0, length: sheet.length, width: sheet.width }, move),
   boxOf('behind', sheet.usable, move),
   ...offcutShapes(sheet, units, move),
   ...partShapes(sheet, laid, units, move),
   ...stripShapes(sheet, laid, at, move),
-  ...cornerShapes(sheet, move),
+  ...cornerShapes(sheet, move, room),
+  ...takeShapes(sheet, move, room),
 ];
 
 const cell = (caption: string, share: number, value: string): Cell => ({ caption, share, value });
@@ -167,7 +182,7 @@ const titleRows = (
     cell('material', 5, laid.board.materialName),
     cell('thickness', 2, `${formatMillimetres(laid.board.thickness, 2)} mm`),
     cell(
-      sheet.offcut ? stockName(sheet) : 'sheet',
+      sheet.offcut ? 'offcut in hand' : 'sheet',
       3,
       `${sizeText(sheet.length, units)} × ${sizeText(sheet.width, units)}`,
     ),
@@ -239,7 +254,7 @@ export const sheetLayoutDrawing = (laid: BoardLayout, at: number, words: LayoutW
   const reduction = reductionFor([sheet.length, sheet.width], free, units);
   const low: Vec2 = [figure.from[0], figure.to[1] - sheet.width / reduction];
   const first = fillColumns(tableOf(laid, at, units), [{ from: [split, room.from[1]], to: room.to }]);
-  const shapes = figureShapes(laid, at, sheet, units, onSheet(1 / reduction, low));
+  const shapes = figureShapes(laid, at, sheet, units, onSheet(1 / reduction, low), free[0]);
   const pages = [[...shapes, ...first.shapes], ...furtherPages(first.left, room)];
   const count = laid.layout.sheets.length;
   const rows = titleRows(laid, sheet, words, reduction, togetherText(laid, at));

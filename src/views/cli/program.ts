@@ -118,6 +118,7 @@ const withOpenings = (
       (one, all: string[]) => [...all, one],
       [],
     )
+    .option('--stock <stock.csv>', 'put a list of sheets and offcuts in place of the stock of the design')
     .option('--to <file>', 'write the changed design; the same file or another')
     .action(async (path: string, said: Said & ChangeOptions) => done(await (await later.change())(path, said), said));
 };

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it, vi } from 'vitest';
 import { addStock, type Design, printDesign, readDesign, type StockRow } from '../../../src/design/index.ts';
@@ -97,5 +97,27 @@ describe('check of a design with stock', () => {
     const sizes = await inProcess(['check', written('bad.json', JSON.stringify(raw))]);
     expect(sizes.complaints).toContain('stock[0].widthMm: Is too small; expected more than 0, found 0');
     expect(sizes.complaints).toContain('stock[0].quantity: Is too small; expected at least 0, found -2');
+  });
+});
+
+describe('change of the stock', () => {
+  it('puts a list in place of it, and writes the design', async () => {
+    const list = written('rack.csv', 'name,length,width,qty,price,material,offcut\nA,800,400,,,birch-ply-18,yes\n');
+    const to = at('stocked.json');
+    const { out, complaints } = await inProcess(['change', designFile({}, {}), '--stock', list, '--to', to]);
+    expect(complaints).toBe('');
+    expect(out).toContain('stock: "2 rows" -> "1 row"');
+    const read = readDesign(readFileSync(to, 'utf8'));
+    expect(read.ok && read.value.stock).toEqual([
+      { ...row({ name: 'A', lengthMm: 800, widthMm: 400 }), id: 'stock-1' },
+    ]);
+  });
+
+  it('writes nothing where the list is wrong', async () => {
+    const list = written('bad.csv', 'name,length,width,qty,price,material\n,800,400,,,birch-ply-18\n');
+    const { code, complaints } = await inProcess(['change', designFile(), '--stock', list, '--to', at('not.json')]);
+    expect(code).toBe(2);
+    expect(complaints).toContain('row 2, name: expected a name, found nothing');
+    expect(existsSync(at('not.json'))).toBe(false);
   });
 });

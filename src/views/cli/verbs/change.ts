@@ -13,6 +13,7 @@ import {
   openingsFrom,
   printDesign,
   readDesign,
+  replaceStock,
   setValue,
 } from '../../../design/index.ts';
 import type { Flow } from '../../../flow.ts';
@@ -22,6 +23,7 @@ import { BadInput, badInput } from '../bad-input.ts';
 import { openFlow } from '../open-flow.ts';
 import type { Outcome } from '../outcome.ts';
 import { readDesignFile } from '../read-design-file.ts';
+import { readStockFile } from '../read-layout-lists.ts';
 import { sayer } from '../sayer.ts';
 import { writeFiles } from '../write-files.ts';
 import { heldBy } from './openings.ts';
@@ -33,6 +35,7 @@ export interface ChangeOptions {
   readonly divide?: string;
   readonly clear?: boolean;
   readonly set: readonly string[];
+  readonly stock?: string;
   readonly to?: string;
 }
 
@@ -118,6 +121,8 @@ const only = (these: readonly Finding[], those: readonly Finding[]): readonly Fi
   return these.filter((finding) => !keys.has(keyOf(finding)));
 };
 
+const rowsText = ({ stock }: Design): string => `${stock.length} row${stock.length === 1 ? '' : 's'}`;
+
 const valueWords = (value: unknown): string => (value === undefined ? 'nothing' : (JSON.stringify(value) ?? 'nothing'));
 
 const findingWords = (flow: Flow, design: Design, findings: readonly Finding[]): readonly string[] => {
@@ -126,15 +131,15 @@ const findingWords = (flow: Flow, design: Design, findings: readonly Finding[]):
 };
 
 /**
- * `change DESIGN`: fits, divides or clears an opening, or sets values, through the same edits as the window, and says
+ * `change DESIGN`: fits, divides or clears an opening, sets values, or puts a list in place of the stock, through the same edits as the window, and says
  * which findings come and go. Nothing is written without `--to`. 1 where a stop stands afterwards.
  */
 export const change = async (path: string, options: ChangeOptions): Promise<Outcome> => {
   const design = readDesignFile(path);
   const filling = [options.fit, options.divide, options.clear].filter((one) => one !== undefined && one !== false);
   if (filling.length > 1) throw badInput('one of --fit, --divide and --clear at a time');
-  if (filling.length === 0 && options.set.length === 0)
-    throw badInput('nothing is to be changed: give --fit, --divide or --clear with --in, or --set path=value');
+  if (filling.length === 0 && options.set.length === 0 && options.stock === undefined)
+    throw badInput('nothing is to be changed: give --fit, --divide or --clear with --in, --set path=value, or --stock');
   if (filling.length > 0 && options.in === undefined) throw badInput('--in says which opening; `openings` lists them');
   const inside = options.in === undefined ? null : openingOf(design, options.in, path);
   const changes: Changed[] = [];
@@ -149,6 +154,11 @@ export const change = async (path: string, options: ChangeOptions): Promise<Outc
     changes.push(step.changed);
   }
   const flow = await openFlow();
+  if (options.stock !== undefined) {
+    const listed = replaceStock(after, readStockFile(options.stock, flow.catalog));
+    changes.push({ at: 'stock', before: rowsText(after), after: rowsText(listed) });
+    after = listed;
+  }
   const [then, now] = [flow.inspectionAtOnce(design), flow.inspectionAtOnce(after)];
   const come = findingWords(flow, after, only(now.findings, then.findings));
   const gone = findingWords(flow, design, only(then.findings, now.findings));
