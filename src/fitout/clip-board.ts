@@ -75,10 +75,18 @@ const cutRing = (ring: Polygon, { normal, offset }: HalfSpace): Polygon =>
     return [...kept, [point[0] + (next[0] - point[0]) * share, point[1] + (next[1] - point[1]) * share] as const];
   });
 
+interface ClippedOutline {
+  readonly outline: Polygon | null;
+  readonly bevels: readonly Bevel[];
+  readonly inOnePiece: boolean;
+}
+
+/** Most boards: a rectangle that nothing cuts. */
+const WHOLE: ClippedOutline = { outline: null, bevels: [], inOnePiece: true };
+
 /** The shape that planes and notches give a board: a ring with square edges, and bevelled edges. */
-export const clippedOutline = (
-  board: Board,
-): { readonly outline: Polygon | null; readonly bevels: readonly Bevel[]; readonly inOnePiece: boolean } => {
+export const clippedOutline = (board: Board): ClippedOutline => {
+  if (!board.clips && !board.notches) return WHOLE;
   const size = boardSize(board);
   const [length, width] = size;
   const halves = clipsInPanel(board);

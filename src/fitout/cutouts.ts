@@ -15,6 +15,9 @@ export interface BoardCutouts {
   readonly problems: readonly FitProblem[];
 }
 
+/** Most boards. */
+export const UNCUT: BoardCutouts = { cuts: [], through: [], problems: [] };
+
 const outlineOf = ({ shape, cornerRadius }: CutoutWish, { from, to }: FaceRect): CutoutOutline =>
   shape === 'circle'
     ? { shape, at: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], diameter: to[0] - from[0] }
@@ -65,9 +68,7 @@ export const cutoutsIn = (
 ): BoardCutouts => {
   const size = boardSize(board);
   const clips = clipsInPanel(board);
-  const asked = wishes
-    .filter((wish) => wish.board === board.id)
-    .map((wish) => ({ wish, rect: rectOf(inPanel(board, wish.box)) }));
+  const asked = wishes.map((wish) => ({ wish, rect: rectOf(inPanel(board, wish.box)) }));
   const made = asked.filter(({ rect }) => within(rect, size, clips));
   const told = (wish: CutoutWish, words: string): FitProblem =>
     badJoint(wish.origin, [`${wish.why} ${words} ${board.name}`]);

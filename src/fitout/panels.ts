@@ -1,4 +1,4 @@
-import { placed, ROUNDING_MM } from '../base/index.ts';
+import { groupBy, placed, ROUNDING_MM } from '../base/index.ts';
 import { boxShape, clippedShape } from '../bodies/index.ts';
 import type { NodeId } from '../design/index.ts';
 import { common } from './axes.ts';
@@ -14,7 +14,7 @@ import {
 } from './board.ts';
 import { clippedOutline, clipsInPanel, keepsInside } from './clip-board.ts';
 import type { CarcassContext } from './context.ts';
-import { type BoardCutouts, cutoutsIn, type RoundHole } from './cutouts.ts';
+import { type BoardCutouts, cutoutsIn, type RoundHole, UNCUT } from './cutouts.ts';
 import { servesBothHands } from './hand.ts';
 import { sheetMassKg, sheetSigmaShare } from './masses.ts';
 import { notchesInPanel } from './notch-board.ts';
@@ -33,8 +33,18 @@ interface Made {
   readonly inOnePiece: boolean;
 }
 
-/** What is wished for in the boards of a carcass. */
-type Wishes = Pick<FittingParts, 'holes' | 'cutouts'>;
+/** What is wished for in one board. */
+type BoardWishes = Pick<FittingParts, 'holes' | 'cutouts'>;
+
+/** What is wished for in the boards of a carcass, by board. */
+export type Wishes = (board: PartId) => BoardWishes;
+
+/** Sorts the wishes of a carcass by the board that they are for. */
+export const wishesByBoard = ({ holes, cutouts }: BoardWishes): Wishes => {
+  const holesOf = groupBy(holes, ({ board }) => board);
+  const cutoutsOf = groupBy(cutouts, ({ board }) => board);
+  return (board) => ({ holes: holesOf.get(board) ?? [], cutouts: cutoutsOf.get(board) ?? [] });
+};
 
 const PIECE = '/piece-';
 
@@ -59,11 +69,10 @@ const panelBodies = ({ panel, through }: Made, board: Board): readonly Body[] =>
     .map((shape, i) => ({ ...common, id: i === 0 ? id : `${id}${PIECE}${i + 1}`, shape }));
 };
 
-/** Holes wished for in a board, in panel coordinates; a hole outside the panel is left out. */
+/** The holes wished for in a board, in panel coordinates; a hole outside the panel is left out. */
 const holesIn = (board: Board, wishes: readonly HoleWish[]): readonly RoundHole[] => {
   const [length, width] = boardSize(board);
-  return wishes.flatMap(({ board: id, at: point, diameter, depth, why }): readonly RoundHole[] => {
-    if (id !== board.id) return [];
+  return wishes.flatMap(({ at: point, diameter, depth, why }): readonly RoundHole[] => {
     const { at, face } = holeInPanel(board, point);
     const radius = diameter / 2;
     const fits = at[0] >= radius && at[0] <= length - radius && at[1] >= radius && at[1] <= width - radius;
@@ -84,14 +93,17 @@ const madePanel = (
   boards: readonly Board[],
   index: number,
   board: Board,
-  wishes: Wishes,
+  wishes: BoardWishes,
   place: { readonly carcass: NodeId; readonly mover: PartId | null },
 ): Made => {
   const [length, width, thickness] = boardSize(board);
   const recesses = recessesOf(boards, index);
   const notches = notchesInPanel(board);
   const holes = holesIn(board, wishes.holes);
-  const cutouts = cutoutsIn(board, wishes.cutouts, [...jointsOf(boards, board), ...notches], holes);
+  const cutouts =
+    wishes.cutouts.length === 0
+      ? UNCUT
+      : cutoutsIn(board, wishes.cutouts, [...jointsOf(boards, board), ...notches], holes);
   const through = [...cutouts.through, ...notches.map((notch) => ({ ...notch, leftAreaMm2: 0 }))];
   const cuts = [...recesses, ...holes, ...cutouts.cuts];
   const bands = boardBands(board);
@@ -138,7 +150,10 @@ export const panelsOf = (
 ): Pick<FittingParts, 'panels' | 'bodies' | 'masses' | 'problems'> => {
   const carcass = context.carcass.id;
   const web = context.rule('groove-web-min');
-  const made = boards.map((board, i) => ({ board, made: madePanel(boards, i, board, wishes, { carcass, mover }) }));
+  const made = boards.map((board, i) => ({
+    board,
+    made: madePanel(boards, i, board, wishes(board.id), { carcass, mover }),
+  }));
   return {
     panels: made.map(({ made: { panel } }) => panel),
     bodies: made.flatMap(({ board, made: each }) => panelBodies(each, board)),

@@ -14,7 +14,7 @@ import type { CarcassContext } from './context.ts';
 import { carcassPose, outsideSize } from './frames.ts';
 import { intoVehicle } from './into-vehicle.ts';
 import { rememberedLeast } from './least.ts';
-import { panelsOf } from './panels.ts';
+import { panelsOf, wishesByBoard } from './panels.ts';
 import type { FitOut, FitProblem, SolvedOpening } from './parts.ts';
 import { placeGear } from './place-gear.ts';
 import { tooSmall } from './problem.ts';
@@ -102,7 +102,7 @@ const solveInside = (context: CarcassContext, braceHoles: readonly HoleWish[]): 
   const anchors = anchorParts(context, [...shell.boards, ...stand.boards]);
   const chases = chasesOf(context, shell.boards);
   const chamfers = chamferPanels(shell.chamfers, shell.outside, context);
-  const wishes = together([rooms, anchors, chases, { holes: braceHoles }]);
+  const wishes = wishesByBoard(together([rooms, anchors, chases, { holes: braceHoles }]));
   const shellBoards: AssemblyBoards = { assembly: carcass.id, mover: null, boards: shell.boards };
   const under: AssemblyBoards = {
     assembly: `${carcass.id}/stand`,

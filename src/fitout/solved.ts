@@ -93,19 +93,34 @@ export const NO_PARTS: FittingParts = {
   problems: [],
 };
 
+/** Hot: rooms within rooms are put together at every level, so that lists which stand alone are not copied. */
+const allOf = <T>(lists: readonly (readonly T[] | undefined)[]): readonly T[] => {
+  let only: readonly T[] = [];
+  let whole: T[] | null = null;
+  for (const list of lists) {
+    if (list === undefined || list.length === 0) continue;
+    if (whole === null && only.length === 0) only = list;
+    else {
+      whole ??= [...only];
+      for (const item of list) whole.push(item);
+    }
+  }
+  return whole ?? only;
+};
+
 /** All parts in the order of the list. */
 export const together = (list: readonly Partial<FittingParts>[]): FittingParts => ({
-  assemblies: list.flatMap((parts) => parts.assemblies ?? []),
-  holes: list.flatMap((parts) => parts.holes ?? []),
-  cutouts: list.flatMap((parts) => parts.cutouts ?? []),
-  panels: list.flatMap((parts) => parts.panels ?? []),
-  bodies: list.flatMap((parts) => parts.bodies ?? []),
-  movers: list.flatMap((parts) => parts.movers ?? []),
-  masses: list.flatMap((parts) => parts.masses ?? []),
-  hardware: list.flatMap((parts) => parts.hardware ?? []),
-  devices: list.flatMap((parts) => parts.devices ?? []),
-  rooms: list.flatMap((parts) => parts.rooms ?? []),
-  anchors: list.flatMap((parts) => parts.anchors ?? []),
-  inner: list.flatMap((parts) => parts.inner ?? []),
-  problems: list.flatMap((parts) => parts.problems ?? []),
+  assemblies: allOf(list.map((parts) => parts.assemblies)),
+  holes: allOf(list.map((parts) => parts.holes)),
+  cutouts: allOf(list.map((parts) => parts.cutouts)),
+  panels: allOf(list.map((parts) => parts.panels)),
+  bodies: allOf(list.map((parts) => parts.bodies)),
+  movers: allOf(list.map((parts) => parts.movers)),
+  masses: allOf(list.map((parts) => parts.masses)),
+  hardware: allOf(list.map((parts) => parts.hardware)),
+  devices: allOf(list.map((parts) => parts.devices)),
+  rooms: allOf(list.map((parts) => parts.rooms)),
+  anchors: allOf(list.map((parts) => parts.anchors)),
+  inner: allOf(list.map((parts) => parts.inner)),
+  problems: allOf(list.map((parts) => parts.problems)),
 });

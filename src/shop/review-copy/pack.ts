@@ -21,17 +21,18 @@ export const STEP_MM = 0.5;
 const MOST_STEPS = 32_767;
 
 /** Little-endian, whatever machine writes. */
-const words = (values: readonly number[], wordOf: (value: number) => number): Uint8Array => {
-  const bytes = new Uint8Array(values.length * 2);
+const words = (values: Iterable<number>, wordOf: (value: number) => number): Uint8Array => {
+  const whole = Array.from(values, wordOf);
+  const bytes = new Uint8Array(whole.length * 2);
   const view = new DataView(bytes.buffer);
-  values.forEach((value, i) => {
-    view.setInt16(i * 2, wordOf(value), true);
+  whole.forEach((word, i) => {
+    view.setInt16(i * 2, word, true);
   });
   return bytes;
 };
 
 /** Millimetres as two bytes each. Throws RangeError on a coordinate farther out than 16 m. */
-export const packCoordinates = (mm: readonly number[]): string =>
+export const packCoordinates = (mm: Iterable<number>): string =>
   base64(
     words(mm, (value) => {
       const steps = Math.round(value / STEP_MM);
@@ -41,9 +42,9 @@ export const packCoordinates = (mm: readonly number[]): string =>
   );
 
 /** Directions, −1 to 1, as one byte each. */
-export const packDirections = (values: readonly number[]): string =>
+export const packDirections = (values: Iterable<number>): string =>
   base64(Uint8Array.from(values, (value) => Math.round(value * 127) & 0xff));
 
 /** Linear light, 0 to 1, as the root of it in one byte: steps are finest where the eye sees them best. */
-export const packColours = (values: readonly number[]): string =>
+export const packColours = (values: Iterable<number>): string =>
   base64(Uint8Array.from(values, (value) => Math.round(Math.sqrt(Math.min(1, Math.max(0, value))) * 255)));

@@ -5,7 +5,7 @@ import type { CargoSpace } from '../../envelope/index.ts';
 import type { FitOut, Mover } from '../../fitout/index.ts';
 import { buildSolids } from '../solids/build-solids.ts';
 import { pushConvex } from '../solids/convex-solid.ts';
-import { emptyMesh, type LineData, type MeshData } from '../solids/mesh-data.ts';
+import { emptyMesh, type LineData, type MeshNumbers, type Numbers } from '../solids/mesh-data.ts';
 import { FINISHES } from '../solids/paints.ts';
 import { fullLight } from '../solids/shade.ts';
 import { triangulate } from '../solids/triangulate.ts';
@@ -56,14 +56,16 @@ export interface ReviewScene {
   readonly touch: readonly TouchBox[];
 }
 
-const join = (meshes: readonly MeshData[]): MeshData => ({
-  positions: meshes.flatMap(({ positions }) => positions),
-  normals: meshes.flatMap(({ normals }) => normals),
-  uvs: [],
-  colours: meshes.flatMap(({ colours }) => colours),
+/** What is packed of a mesh: it is seen from far, without grain. */
+type Seen = Omit<MeshNumbers, 'uvs'>;
+
+const join = (meshes: readonly Seen[]): Seen => ({
+  positions: meshes.flatMap(({ positions }) => [...positions]),
+  normals: meshes.flatMap(({ normals }) => [...normals]),
+  colours: meshes.flatMap(({ colours }) => [...colours]),
 });
 
-const packed = (mover: string | null, mesh: MeshData, lines: LineData, onFaces = false): PackedSolids => ({
+const packed = (mover: string | null, mesh: Seen, lines: Numbers, onFaces = false): PackedSolids => ({
   mover,
   positions: packCoordinates(mesh.positions),
   normals: packDirections(mesh.normals),

@@ -6,7 +6,7 @@ import { pushConvex } from './convex-solid.ts';
 import { pushDeviceFace } from './device-face.ts';
 import { pushGear, type StandingGear } from './gear-solid.ts';
 import { type Housed, housedParts, NOT_HOUSED } from './housed.ts';
-import { emptyMesh, type LineData, type MeshData } from './mesh-data.ts';
+import { emptyMesh, type LineData, type MeshData, type MeshNumbers, type Numbers } from './mesh-data.ts';
 import { DEVICE_PAINT, type Finish, GEAR_PAINT, HARDWARE_PAINT, linear, PANEL_FINISH, RAW_EDGE } from './paints.ts';
 import { pushPanel, type Triangulate } from './panel-solid.ts';
 import { boxShade, carcassShade, fullLight } from './shade.ts';
@@ -19,6 +19,12 @@ type Shade = (point: Vec3, normal: Vec3) => number;
 export interface RigidSolids {
   /** The mover that carries it, or null for what stands still. */
   readonly mover: string | null;
+  readonly meshes: Readonly<Record<Finish, MeshNumbers>>;
+  readonly lines: Numbers;
+}
+
+/** A part, or several, while they are being drawn. */
+interface Drawn {
   readonly meshes: Readonly<Record<Finish, MeshData>>;
   readonly lines: LineData;
 }
@@ -30,8 +36,7 @@ export interface SolidSources {
   readonly triangulate: Triangulate;
 }
 
-const emptySolids = (mover: string | null): RigidSolids => ({
-  mover,
+const nothingDrawn = (): Drawn => ({
   meshes: { wood: emptyMesh(), ply: emptyMesh(), plain: emptyMesh(), metal: emptyMesh(), fittings: emptyMesh() },
   lines: [],
 });
@@ -46,14 +51,30 @@ const grainFrom = (id: string): Vec2 => {
 /** A little lighter or darker from panel to panel, as sheets are. */
 const SHEET_SPREAD = 0.06;
 
-const shadeOf = (sources: SolidSources): ((carcass: string | null, mover: string | null) => Shade) => {
-  const shades = new Map(
-    sources.fitOut.carcasses.map((carcass) => [carcass.id as string, carcassShade(carcass.pose, carcass.size)]),
-  );
+type CarcassShade = (carcass: FitOut['carcasses'][number]) => Shade;
+
+/** The light of a carcass as the same function while it stands where it stood, as large as it was. */
+const rememberedShades = (): CarcassShade => {
+  const known = new Map<string, { readonly from: readonly number[]; readonly shade: Shade }>();
+  return ({ id, pose, size }) => {
+    const from = [...pose.at, ...pose.turn.flat(), ...size];
+    const before = known.get(id);
+    if (before?.from.every((value, i) => value === from[i])) return before.shade;
+    const shade = carcassShade(pose, size);
+    known.set(id, { from, shade });
+    return shade;
+  };
+};
+
+const shadeOf = (
+  { fitOut }: SolidSources,
+  carcassLight: CarcassShade,
+): ((carcass: string | null, mover: string | null) => Shade) => {
+  const shades = new Map(fitOut.carcasses.map((carcass) => [carcass.id as string, carcassLight(carcass)]));
   return (carcass, mover) => (mover !== null ? boxShade : (carcass && shades.get(carcass)) || fullLight);
 };
 
-const addPanel = (panel: Panel, into: RigidSolids, shade: Shade, housed: Housed, sources: SolidSources): void => {
+const addPanel = (panel: Panel, into: Drawn, shade: Shade, housed: Housed, sources: SolidSources): void => {
   const material = sources.catalog.materials.get(panel.material);
   const finish = PANEL_FINISH[material?.kind ?? 'plywood'];
   const base = linear(material?.colour ?? '#d4b689');
@@ -117,7 +138,7 @@ const PLAIN_BODIES = {
 
 const addBody = (
   body: Body,
-  into: RigidSolids,
+  into: Drawn,
   shadeAt: Shade,
   standing: StandingGear | undefined,
   device: Device['kind'] | undefined,
@@ -130,33 +151,119 @@ const addBody = (
   if (device && body.id.endsWith(FACE)) pushDeviceFace(body.shape, device, { mesh: meshes.plain, lines, shadeAt });
 };
 
+/** The numbers of a drawing in lists that are joined by copying memory. */
+interface Packed {
+  readonly meshes: Readonly<Record<Finish, Readonly<Record<keyof MeshData, Float64Array>>>>;
+  readonly lines: Float64Array;
+}
+
+const byFinish = <T>(of: (finish: Finish) => T): Readonly<Record<Finish, T>> => ({
+  wood: of('wood'),
+  ply: of('ply'),
+  plain: of('plain'),
+  metal: of('metal'),
+  fittings: of('fittings'),
+});
+
+const NOTHING = new Float64Array(0);
+
+const listOf = (numbers: readonly number[]): Float64Array =>
+  numbers.length === 0 ? NOTHING : new Float64Array(numbers);
+
+const packed = ({ meshes, lines }: Drawn): Packed => ({
+  meshes: byFinish((finish) => {
+    const { positions, normals, uvs, colours } = meshes[finish];
+    return { positions: listOf(positions), normals: listOf(normals), uvs: listOf(uvs), colours: listOf(colours) };
+  }),
+  lines: listOf(lines),
+});
+
+const joined = (lists: readonly Float64Array[]): Float64Array => {
+  const whole = new Float64Array(lists.reduce((sum, list) => sum + list.length, 0));
+  let at = 0;
+  for (const list of lists) {
+    whole.set(list, at);
+    at += list.length;
+  }
+  return whole;
+};
+
+const together = (mover: string | null, parts: readonly Packed[]): RigidSolids => ({
+  mover,
+  meshes: byFinish((finish) => {
+    const used = parts.map(({ meshes }) => meshes[finish]).filter(({ positions }) => positions.length > 0);
+    return {
+      positions: joined(used.map(({ positions }) => positions)),
+      normals: joined(used.map(({ normals }) => normals)),
+      uvs: joined(used.map(({ uvs }) => uvs)),
+      colours: joined(used.map(({ colours }) => colours)),
+    };
+  }),
+  lines: joined(parts.map(({ lines }) => lines)),
+});
+
+/** What one part adds to the picture, and all that it was drawn from besides the part itself. */
+interface Sketch {
+  readonly from: readonly unknown[];
+  readonly numbers: Packed;
+}
+
+/** Makes solids, one fit-out after the other. */
+export type SolidBuilder = (sources: SolidSources) => readonly RigidSolids[];
+
+/**
+ * A builder that remembers what it drew of each panel and body. A part that is the same object again, in the same light
+ * and housed alike, is not drawn a second time: while a divider is dragged, most of a carcass is the same.
+ */
+export const createSolidBuilder = (): SolidBuilder => {
+  const sketches = new WeakMap<Panel | Body, Sketch>();
+  const shadeAgain = rememberedShades();
+  const sketched = (part: Panel | Body, from: readonly unknown[], draw: (into: Drawn) => void): Packed => {
+    const known = sketches.get(part);
+    if (known?.from.length === from.length && known.from.every((value, i) => Object.is(value, from[i])))
+      return known.numbers;
+    const drawn = nothingDrawn();
+    draw(drawn);
+    const numbers = packed(drawn);
+    sketches.set(part, { from, numbers });
+    return numbers;
+  };
+  return (sources) => {
+    const groups = new Map<string | null, Packed[]>();
+    const add = (mover: string | null, part: Packed): void => {
+      const group = groups.get(mover);
+      if (group) group.push(part);
+      else groups.set(mover, [part]);
+    };
+    const { fitOut, catalog, triangulate } = sources;
+    const shade = shadeOf(sources, shadeAgain);
+    const housed = housedParts(fitOut.panels);
+    const standing = standingGear(sources);
+    const kinds = deviceKinds(sources);
+    for (const panel of fitOut.panels) {
+      const light = shade(panel.carcass, panel.mover);
+      const hidden = housed.get(panel.id) ?? NOT_HOUSED;
+      const from = [light, hidden.x0, hidden.x1, hidden.y0, hidden.y1, catalog, triangulate];
+      const draw = (into: Drawn): void => addPanel(panel, into, light, hidden, sources);
+      add(panel.mover, sketched(panel, from, draw));
+    }
+    for (const body of fitOut.bodies) {
+      const light = shade(body.carcass, body.mover);
+      const [gear, device] = [standing.get(body.id), kinds.get(body.origin)];
+      const place = gear && [gear.form, ...gear.box.min, ...gear.box.max, ...gear.pose.at, ...gear.pose.turn.flat()];
+      const from = [light, device, gear?.colour, gear?.accent, ...(place ?? [])];
+      const draw = (into: Drawn): void => addBody(body, into, light, gear, device);
+      add(body.mover, sketched(body, from, draw));
+    }
+    return [...groups].map(([mover, parts]) => together(mover, parts));
+  };
+};
+
 /**
  * The cabinet as meshes, grouped by the mover that carries each part. Room for plugs is air and is not drawn; panels
  * are drawn from their true outline, not from the bodies that stand for them in checks.
  */
-export const buildSolids = (sources: SolidSources): readonly RigidSolids[] => {
-  const groups = new Map<string | null, RigidSolids>();
-  const groupOf = (mover: string | null): RigidSolids => {
-    const known = groups.get(mover) ?? emptySolids(mover);
-    groups.set(mover, known);
-    return known;
-  };
-  const shade = shadeOf(sources);
-  const housed = housedParts(sources.fitOut.panels);
-  const standing = standingGear(sources);
-  const kinds = deviceKinds(sources);
-  for (const panel of sources.fitOut.panels)
-    addPanel(
-      panel,
-      groupOf(panel.mover),
-      shade(panel.carcass, panel.mover),
-      housed.get(panel.id) ?? NOT_HOUSED,
-      sources,
-    );
-  for (const body of sources.fitOut.bodies)
-    addBody(body, groupOf(body.mover), shade(body.carcass, body.mover), standing.get(body.id), kinds.get(body.origin));
-  return [...groups.values()];
-};
+export const buildSolids: SolidBuilder = (sources) => createSolidBuilder()(sources);
 
 /** True when there is nothing of that finish to draw. */
-export const isBare = (mesh: MeshData): boolean => mesh.positions.length === 0;
+export const isBare = (mesh: MeshNumbers): boolean => mesh.positions.length === 0;

@@ -11,6 +11,12 @@ export interface MeshData {
   readonly colours: number[];
 }
 
+/** Numbers to be read, in a list of either kind. */
+export type Numbers = ArrayLike<number> & Iterable<number>;
+
+/** The numbers of a mesh to be read. */
+export type MeshNumbers = Readonly<Record<keyof MeshData, Numbers>>;
+
 /** Line pieces: two ends of three numbers each. */
 export type LineData = number[];
 
@@ -47,7 +53,8 @@ export const pushTriangles = (
     }
 };
 
-const FAN_OF_FOUR: readonly (readonly [number, number, number])[] = [
+/** A quadrilateral none of whose corners turns in, in two triangles. */
+export const FAN_OF_FOUR: readonly (readonly [number, number, number])[] = [
   [0, 1, 2],
   [0, 2, 3],
 ];

@@ -5,6 +5,7 @@ import {
   type Colour,
   type Corner,
   carrier,
+  FAN_OF_FOUR,
   type LineData,
   type MeshData,
   pushLine,
@@ -142,11 +143,12 @@ export const pushPanel = (panel: Panel, triangulate: Triangulate, paint: PanelPa
     for (const piece of foldedPanels(panel)) pushPanel(piece, triangulate, paint);
     return;
   }
+  // The four corners of a panel, cut square or slanting, never turn in.
   const outer = panelRing(panel, paint.housed);
   const [ringA, ringB] = [bevelledRing(panel, outer, 'a'), bevelledRing(panel, outer, 'b')];
   const holes = panel.cuts.flatMap(seenThrough);
   const { point, way } = carrier(panel.pose);
-  const triangles = triangulate(outer, holes);
+  const triangles = outer.length === 4 && holes.length === 0 ? FAN_OF_FOUR : triangulate(outer, holes);
   const face = (
     z: number,
     ring: Polygon,

@@ -64,15 +64,31 @@ const makings = ({ mover, fitOut, gear }: RigidParts): readonly unknown[] => [
   mover === null ? fitOut.carcasses.map(({ pose, size }) => [pose, size]) : null,
 ];
 
+type Keeper = <T extends Carried>(things: readonly T[]) => readonly T[];
+
+/** Gives things that hold the same as last time as the objects of last time. */
+const createKeeper = (): Keeper => {
+  let last: ReadonlyMap<string, Carried> = new Map();
+  return <T extends Carried>(things: readonly T[]): readonly T[] => {
+    const kept = things.map((thing): T => {
+      const before = last.get(thing.id);
+      return before && sameValue(before, thing) ? (before as T) : thing;
+    });
+    last = new Map(kept.map((thing) => [thing.id, thing]));
+    return kept;
+  };
+};
+
 /**
- * Parts a fit-out by what moves as one, with a memory of the last time: parts in which nothing has changed are the same
- * object again, so that an edit makes anew only the drawers and boards that it touches.
+ * Parts a fit-out by what moves as one, with a memory of the last time: panels and bodies, and parts in which nothing
+ * has changed, are the same objects again, so that an edit makes anew only the boards that it touches.
  */
 export const createPartition = (): ((fitOut: FitOut, gear: Design['gear']) => readonly RigidParts[]) => {
   let last: ReadonlyMap<string, RigidParts> = new Map();
+  const [keepPanels, keepBodies] = [createKeeper(), createKeeper()];
   return (fitOut, gear) => {
-    const panels = byCarrier(fitOut.panels);
-    const bodies = byCarrier(fitOut.bodies);
+    const panels = byCarrier(keepPanels(fitOut.panels));
+    const bodies = byCarrier(keepBodies(fitOut.bodies));
     const now = new Map<string, RigidParts>();
     for (const key of new Set([...panels.keys(), ...bodies.keys()])) {
       const parts = partsOf(panels.get(key) ?? [], bodies.get(key) ?? [], fitOut, gear);

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Measured, Severity } from '../../../inspection/index.ts';
 import { tapePlace } from './margin-facts.ts';
 import styles from './margin-strip.module.css';
@@ -28,23 +29,28 @@ const Marker = ({ at, severity }: { readonly at: number; readonly severity: Seve
   </svg>
 );
 
+/** The bare tape is the same for all: made once. */
+const BARE_TAPE = (
+  <g stroke="var(--line-2)">
+    {Array.from({ length: TICKS + 1 }, (_, i) => percent(i / TICKS)).map((at, i) => (
+      <line key={at} x1={at} x2={at} y1={FOOT} y2={FOOT - tickHeight(i)} />
+    ))}
+    <line x1="0" x2="100%" y1={FOOT} y2={FOOT} />
+  </g>
+);
+
 interface MarginTapeProps {
   readonly measured: Measured | null;
   readonly severity: Severity | 'good';
 }
 
 /** A short piece of tape: the limit is its long tick, the value its marker; a thick foot is the side of no. */
-export const MarginTape = ({ measured, severity }: MarginTapeProps) => {
+export const MarginTape = memo(({ measured, severity }: MarginTapeProps) => {
   const place = measured ? tapePlace(measured) : null;
   const limit = place ? percent(place.limit) : '0%';
   return (
     <svg className={styles.tape} aria-hidden="true">
-      <g stroke="var(--line-2)">
-        {Array.from({ length: TICKS + 1 }, (_, i) => percent(i / TICKS)).map((at, i) => (
-          <line key={at} x1={at} x2={at} y1={FOOT} y2={FOOT - tickHeight(i)} />
-        ))}
-        <line x1="0" x2="100%" y1={FOOT} y2={FOOT} />
-      </g>
+      {BARE_TAPE}
       {place ? (
         <>
           <line
@@ -61,4 +67,4 @@ export const MarginTape = ({ measured, severity }: MarginTapeProps) => {
       ) : null}
     </svg>
   );
-};
+});

@@ -90,26 +90,38 @@ const reviewFact = ({ revisions, replies }: Design): string => {
   return open === 0 ? `${letter} released` : `${letter} released, ${plural(open, 'remark')} open`;
 };
 
-/** The facts of all six steps. Accepted findings no longer stand against a step. */
+/** Findings that stand against each step; accepted ones no longer do. */
+export type StepCounts = ReadonlyMap<StepName, Readonly<Record<Severity, number>>>;
+
+const NONE: Readonly<Record<Severity, number>> = { stop: 0, caution: 0, note: 0 };
+
+/** Counts the findings about a design by the steps at which they can be cleared. */
+export const countByStep = (findings: readonly Finding[], design: Design): StepCounts => {
+  const kinds = new Map<string, NodeKind>(designNodes(design).map((node) => [node.id, node.kind]));
+  const counts = new Map<StepName, Record<Severity, number>>();
+  for (const finding of findings) {
+    if (finding.accepted !== null) continue;
+    for (const step of stepsOfFinding(kinds, finding)) {
+      const count = counts.get(step) ?? { ...NONE };
+      count[finding.severity] += 1;
+      counts.set(step, count);
+    }
+  }
+  return counts;
+};
+
+/** The facts of all six steps. */
 export const stepFacts = (
   steps: readonly StepName[],
   design: Design,
   fitOut: FitOut,
   judgement: Judgement | null,
+  counts: StepCounts,
 ): readonly StepFact[] => {
-  const kinds = new Map<string, NodeKind>(designNodes(design).map((node) => [node.id, node.kind]));
-  const open = (judgement?.inspection.findings ?? [])
-    .filter((finding) => finding.accepted === null)
-    .map((finding) => ({ severity: finding.severity, at: stepsOfFinding(kinds, finding) }));
   const spaceFails = judgement !== null && !judgement.space.ok && design.survey.stations.length > 0;
   return steps.map((step) => {
-    const count = (severity: Severity): number =>
-      open.filter((finding) => finding.severity === severity && finding.at.has(step)).length;
+    const { stop, caution, note } = counts.get(step) ?? NONE;
     const own = step === 'survey' && spaceFails ? 1 : step === 'cabinet' ? fitOut.problems.length : 0;
-    return {
-      step,
-      says: says(step, design, fitOut, judgement),
-      against: { stop: count('stop') + own, caution: count('caution'), note: count('note') },
-    };
+    return { step, says: says(step, design, fitOut, judgement), against: { stop: stop + own, caution, note } };
   });
 };

@@ -3,6 +3,7 @@ import type { Design } from '../../../design/index.ts';
 import type { Blocker, CargoSpace, LargestBox } from '../../../envelope/index.ts';
 import type { BoxSpot } from '../../../flow.ts';
 import type { ArrangePlan, ArrangeWishes, CarryIn, Inspection, OpeningOrder } from '../../../inspection/index.ts';
+import type { Difference } from './difference.ts';
 
 /** What the worker finds out about one design; `edit` tells which one, so that late answers are told from fresh ones. */
 export interface Judgement {
@@ -22,7 +23,7 @@ export type Answer = Omit<Judgement, 'space'> & { readonly space: Judgement['spa
 /** The largest carcass for a spot, or what keeps it from there. */
 export type BoxAnswer = Result<LargestBox, Blocker | null | 'no-space'>;
 
-/** The worker's door. The page imports this file only, never the worker itself. */
+/** What the page asks of the inspection; it knows this door only, never the worker itself. */
 export interface Engine {
   /** Loads the solid kernel; judging waits for it anyway. */
   start(): Promise<void>;
@@ -36,4 +37,10 @@ export interface Engine {
   largestBox(design: Design, spot: BoxSpot): Promise<BoxAnswer>;
   /** Other places for what is stowed; seconds, so it is asked for by hand. Brings the solver of programs with it. */
   arrange(design: Design, wishes: ArrangeWishes): Promise<ArrangePlan>;
+}
+
+/** The same as it crosses into the worker: what is judged is asked and answered by what changed since the last time. */
+export interface EngineWorker extends Omit<Engine, 'judge' | 'judgeWithWaysOut'> {
+  judge(design: Difference, edit: number): Promise<Difference>;
+  judgeWithWaysOut(design: Difference, edit: number): Promise<Difference>;
 }

@@ -6,12 +6,13 @@ import { standardCatalog } from '../../../catalog/index.ts';
 import type { Design } from '../../../design/index.ts';
 import { createFlow, type Flow } from '../../../flow.ts';
 import { highsProgram, type Inspection, type ProgramSolver } from '../../../inspection/index.ts';
-import type { Answer, Engine, Judgement } from './api.ts';
+import type { Answer, EngineWorker, Judgement } from './api.ts';
+import { createReceiver, createSender } from './difference.ts';
 import { loadSolver } from './load-solver.ts';
-import { shareUnchanged } from './share.ts';
 
 let flow: Promise<Flow> | null = null;
-let last: Design | null = null;
+const designs = createReceiver<Design>();
+const answers = createSender<Answer>();
 let given: Judgement['space'] | null = null;
 
 const theFlow = (): Promise<Flow> => {
@@ -23,14 +24,12 @@ const theFlow = (): Promise<Flow> => {
 const programSolver = async (): Promise<ProgramSolver> => highsProgram(await loadSolver());
 
 const answer = async (
-  copy: Design,
+  design: Design,
   edit: number,
   judge: (flow: Flow, design: Design) => Inspection,
 ): Promise<Answer> => {
   const ready = await theFlow();
   const began = performance.now();
-  const design = shareUnchanged(last, copy);
-  last = design;
   const space = ready.space(design);
   const known = space === given;
   given = space;
@@ -39,17 +38,19 @@ const answer = async (
   return { edit, space: known ? null : space, inspection, order, ms: performance.now() - began };
 };
 
-const engine: Engine = {
+const engine: EngineWorker = {
   start: async () => {
     await theFlow();
   },
-  judge: (design, edit) => answer(design, edit, (ready, shared) => ready.inspection(shared)),
+  judge: async (change, edit) =>
+    answers.tell(await answer(designs.hear(change), edit, (ready, design) => ready.inspection(design))),
   arrange: async (design, wishes) => (await theFlow()).arrangement(design, wishes, await programSolver()),
   carryIn: async (design) => (await theFlow()).carryIn(design),
   largestBox: async (design, spot) => (await theFlow()).largestBox(design, spot) ?? bad('no-space'),
-  judgeWithWaysOut: async (design, edit) => {
-    const judged = await answer(design, edit, (ready, shared) => ready.inspectionWithWaysOut(shared));
-    return { ...judged, carry: (await theFlow()).carryIn(last ?? design) };
+  judgeWithWaysOut: async (change, edit) => {
+    const design = designs.hear(change);
+    const judged = await answer(design, edit, (ready, heard) => ready.inspectionWithWaysOut(heard));
+    return answers.tell({ ...judged, carry: (await theFlow()).carryIn(design) });
   },
 };
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { addGear, emptyDesign } from '../../../../src/design/index.ts';
 import type { Finding } from '../../../../src/inspection/index.ts';
-import { stepFacts } from '../../../../src/views/editor/frame/step-facts.ts';
+import { countByStep, stepFacts } from '../../../../src/views/editor/frame/step-facts.ts';
 import { STEPS } from '../../../../src/views/editor/state/store.ts';
 import type { Judgement } from '../../../../src/views/editor/worker/api.ts';
 import { NO_FIT_OUT } from '../solve-nothing.ts';
@@ -56,7 +56,12 @@ const { design } = addGear(empty, [
 ]);
 
 const facts = (findings: readonly Finding[]) =>
-  new Map(stepFacts(STEPS, design, NO_FIT_OUT, judgementOf(findings)).map((fact) => [fact.step, fact]));
+  new Map(
+    stepFacts(STEPS, design, NO_FIT_OUT, judgementOf(findings), countByStep(findings, design)).map((fact) => [
+      fact.step,
+      fact,
+    ]),
+  );
 
 describe('what stands against a step', () => {
   it('counts a finding at the step of what it is about first, and at the inspection', () => {
@@ -77,7 +82,7 @@ describe('what stands against a step', () => {
 
   it('says what is done, and what to do first in an empty design', () => {
     expect(facts([]).get('gear')?.says).toBe('0 of 1 stowed');
-    expect(stepFacts(STEPS, empty, NO_FIT_OUT, null).map((fact) => fact.says)).toEqual([
+    expect(stepFacts(STEPS, empty, NO_FIT_OUT, null, countByStep([], empty)).map((fact) => fact.says)).toEqual([
       'not measured yet',
       'no gear yet',
       'nothing built yet',

@@ -1,11 +1,12 @@
 import { useCallback, useMemo, useRef } from 'react';
 import { HOME, placed, type Vec2 } from '../../../../base/index.ts';
 import type { CargoSpace } from '../../../../envelope/index.ts';
-import { useEditorParts } from '../../state/use-editor.ts';
+import { useEditorParts, useEditorStore } from '../../state/use-editor.ts';
 import { bayFitOut } from '../bay-fit-out.ts';
 import { projected } from '../camera/view.ts';
 import { type Label, labelsOf } from '../marks/labels-of.ts';
 import type { BayTools } from '../pointer/bay-tools.ts';
+import { sameValue } from '../same-value.ts';
 import styles from './labels.module.css';
 import { spreadLabels } from './spread.ts';
 import { useDrawn } from './use-drawn.ts';
@@ -16,19 +17,38 @@ const LINE_PX = 16;
 const EDGE_PX = 8;
 
 /** True when what a label names is what one sees at its place; what is selected is named even behind something. */
-const isSeen = (label: Label, at: Vec2, tools: BayTools): boolean => {
-  if (label.chosen) return true;
-  const hit = tools.pick(at);
-  return hit !== null && (hit.what.id === label.id || hit.what.origin === label.origin);
+type Sight = (label: Label, at: Vec2) => boolean;
+
+/** Asks the scene what one sees there. */
+const sightThrough =
+  (tools: BayTools): Sight =>
+  (label, at) => {
+    if (label.chosen) return true;
+    const hit = tools.pick(at);
+    return hit !== null && (hit.what.id === label.id || hit.what.origin === label.origin);
+  };
+
+/**
+ * Sight with a memory: while a hand drags something, what was seen stays seen and what was hidden stays hidden; looking
+ * again with every picture would cost more than drawing it.
+ */
+const rememberedSight = (see: Sight, isDragging: () => boolean): Sight => {
+  const seen = new Map<string, boolean>();
+  return (label, at) => {
+    const known = isDragging() ? seen.get(label.id) : undefined;
+    const now = known ?? see(label, at);
+    seen.set(label.id, now);
+    return now;
+  };
 };
 
 /** Where the point of a label lies in the picture, or null when it is not to be seen. */
-const pointOf = (label: Label, tools: BayTools): Vec2 | null => {
-  const view = tools.stage.view();
-  const pose = (label.mover !== null && tools.stage.poses().get(label.mover)) || HOME;
+const pointOf = (label: Label, { stage }: BayTools, see: Sight): Vec2 | null => {
+  const view = stage.view();
+  const pose = (label.mover !== null && stage.poses().get(label.mover)) || HOME;
   const at = projected(view, placed(pose, label.point));
   const inside = at && at[0] >= 0 && at[1] >= 0 && at[0] <= view.width && at[1] <= view.height;
-  return inside && isSeen(label, at, tools) ? at : null;
+  return inside && see(label, at) ? at : null;
 };
 
 /** Widths by text: measuring one makes the page lay itself out. */
@@ -47,12 +67,12 @@ const put = (element: Element, places: Readonly<Record<string, number>>): void =
   for (const [name, value] of Object.entries(places)) element.setAttribute(name, value.toFixed(1));
 };
 
-const placeLabels = (svg: SVGSVGElement, tools: BayTools, labels: readonly Label[]): void => {
+const placeLabels = (svg: SVGSVGElement, tools: BayTools, labels: readonly Label[], see: Sight): void => {
   const { width } = tools.stage.view();
   const groups = [...svg.querySelectorAll<SVGGElement>('[data-label]')];
   const shown = labels.flatMap((label) => {
     const group = groups.find((candidate) => candidate.dataset.label === label.id);
-    const at = pointOf(label, tools);
+    const at = pointOf(label, tools, see);
     if (group) group.style.display = at ? '' : 'none';
     return group && at ? [{ group, at }] : [];
   });
@@ -87,12 +107,21 @@ export const Labels = ({ tools, space }: LabelsProps) => {
     units: editor.history.design.units,
     carried: editor.carrying !== null,
   }));
-  const labels = useMemo(
+  const found = useMemo(
     // What is carried goes without its gear, and nothing else stands where it is named.
     () => (carried ? [] : labelsOf({ fitOut, space, selection, design: { gear, units } })),
     [fitOut, space, selection, gear, units, carried],
   );
-  const place = useCallback((element: SVGSVGElement) => placeLabels(element, tools, labels), [tools, labels]);
+  // Most edits leave every label where it was; what they point at is looked for again with the next picture.
+  const kept = useRef(found);
+  if (!sameValue(kept.current, found)) kept.current = found;
+  const labels = kept.current;
+  const editor = useEditorStore();
+  const see = useMemo(
+    () => rememberedSight(sightThrough(tools), () => editor.getState().gesture !== null),
+    [tools, editor],
+  );
+  const place = useCallback((element: SVGSVGElement) => placeLabels(element, tools, labels, see), [tools, labels, see]);
   useDrawn(tools.stage, svg, place);
   return (
     <svg ref={svg} className={styles.labels} aria-hidden="true">

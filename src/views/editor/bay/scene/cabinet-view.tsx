@@ -2,7 +2,7 @@ import { useThree } from '@react-three/fiber';
 import { memo, useEffect, useMemo } from 'react';
 import type { BufferGeometry } from 'three';
 import type { Catalog } from '../../../../catalog/index.ts';
-import { buildSolids, FINISHES, type Finish, isBare, type RigidSolids } from '../../../../shop/index.ts';
+import { createSolidBuilder, FINISHES, type Finish, isBare, type RigidSolids } from '../../../../shop/index.ts';
 import { useEditorParts } from '../../state/use-editor.ts';
 import { bayFitOut } from '../bay-fit-out.ts';
 import { createPartition, type RigidParts } from '../rigid-parts.ts';
@@ -44,7 +44,8 @@ interface RigidViewProps {
 /** What moves as one, panels, gear, devices and hardware, where its mover stands. */
 const RigidView = memo(({ stage, parts, catalog, materials, colours }: RigidViewProps) => {
   const gl = useThree((state) => state.gl);
-  const groups = useMemo(() => buildSolids({ ...parts, catalog, triangulate }).map(loaded), [parts, catalog]);
+  const build = useMemo(createSolidBuilder, []);
+  const groups = useMemo(() => build({ ...parts, catalog, triangulate }).map(loaded), [build, parts, catalog]);
   useEffect(() => {
     gl.shadowMap.needsUpdate = true;
     return () => unload(groups);

@@ -1,8 +1,8 @@
 import { BufferGeometry, Float32BufferAttribute, Matrix4, ShapeUtils, Vector2 } from 'three';
 import type { Pose } from '../../../../base/index.ts';
-import type { LineData, MeshData, Triangulate } from '../../../../shop/index.ts';
+import type { MeshNumbers, Numbers, Triangulate } from '../../../../shop/index.ts';
 
-export const meshGeometry = (mesh: MeshData): BufferGeometry => {
+export const meshGeometry = (mesh: MeshNumbers): BufferGeometry => {
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new Float32BufferAttribute(mesh.positions, 3));
   geometry.setAttribute('normal', new Float32BufferAttribute(mesh.normals, 3));
@@ -11,7 +11,7 @@ export const meshGeometry = (mesh: MeshData): BufferGeometry => {
   return geometry;
 };
 
-export const lineGeometry = (lines: LineData): BufferGeometry => {
+export const lineGeometry = (lines: Numbers): BufferGeometry => {
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new Float32BufferAttribute(lines, 3));
   return geometry;

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, lazy, Suspense, useEffect, useMemo, useState } from 'react';
+import { type KeyboardEvent, lazy, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
 import { Button, WhenSeen } from '../../parts/index.ts';
 import { actionOfKey, openingActions } from './actions/opening-actions.ts';
 import { OpeningMenu } from './actions/opening-menu.tsx';
@@ -53,6 +53,7 @@ const Sheet = () => {
   const { editor, chosen, design, selection } = useCabinet();
   const drag = useMemo(createGearDrag, []);
   const [menu, setMenu] = useState<{ readonly x: number; readonly y: number } | null>(null);
+  const openMenu = useCallback((x: number, y: number) => setMenu({ x, y }), []);
   const [largest, setLargest] = useState(false);
   const { carcass, opening } = chosen;
   // A selection made elsewhere brings its carcass to the front.
@@ -86,7 +87,7 @@ const Sheet = () => {
       <div className={styles.sheet} data-sheet="" onKeyDown={onKeyDown}>
         <CarcassTabs shown={carcass} onLargest={() => setLargest(!largest)} />
         {search}
-        <FaceMap carcass={carcass} onMenu={(x, y) => setMenu({ x, y })} />
+        <FaceMap carcass={carcass} onMenu={openMenu} />
         <UnplacedGear />
         <ChosenHead />
         <InsidePlan />

@@ -7,20 +7,14 @@ import { dividerTargets, firstAtPlace, placeOfFirst } from './divider-targets.ts
 import styles from './face.module.css';
 import type { FaceLayout } from './face-layout.ts';
 import type { Face, FaceDivider } from './face-model.ts';
+import type { GuideStore } from './guide.tsx';
 import { gridOf, type SnapTarget, snapDivider } from './snap-divider.ts';
-
-export interface Guide {
-  readonly along: 'columns' | 'rows';
-  /** Across from the left or up from the bottom. */
-  readonly at: number;
-  readonly says: string | null;
-}
 
 interface DividerHandleProps {
   readonly face: Face;
   readonly divider: FaceDivider;
   readonly layout: FaceLayout;
-  readonly onGuide: (guide: Guide | null) => void;
+  readonly guide: GuideStore;
   readonly onType: () => void;
 }
 
@@ -39,7 +33,7 @@ interface Held {
 }
 
 /** A ring on the line between two rooms: drag it, nudge it with the arrows, or press Enter and type. */
-export const DividerHandle = ({ face, divider, layout, onGuide, onType }: DividerHandleProps) => {
+export const DividerHandle = ({ face, divider, layout, guide, onType }: DividerHandleProps) => {
   const { editor, design, fitOut, rules } = useCabinet();
   const units = useUnits();
   const held = useRef<Held | null>(null);
@@ -80,11 +74,13 @@ export const DividerHandle = ({ face, divider, layout, onGuide, onType }: Divide
       .previewGesture((start) =>
         moveDivider(start, hold.divider.parent, hold.divider.index, snapped.firstMm, snapped.secondMm),
       );
-    onGuide({ along: divider.along, at: placeOfFirst(hold.divider, snapped.firstMm), says: snapped.says });
+    guide.setState({
+      guide: { along: divider.along, at: placeOfFirst(hold.divider, snapped.firstMm), says: snapped.says },
+    });
   };
   const letGo = (): void => {
     held.current = null;
-    onGuide(null);
+    guide.setState({ guide: null });
   };
   const onPointerUp = (): void => {
     if (held.current && editor.getState().gesture) editor.getState().commitGesture('move a divider');

@@ -1,28 +1,38 @@
+import { memo } from 'react';
 import type { Chain } from './dimension-chains.ts';
 import styles from './face.module.css';
 import type { FaceLayout } from './face-layout.ts';
 import type { Face, Rect } from './face-model.ts';
+import { GuideLine, type GuideStore } from './guide.tsx';
 
 interface FaceDrawingProps {
   readonly face: Face;
   readonly layout: FaceLayout;
   readonly chains: readonly Chain[];
   readonly bodies: readonly Rect[];
-  /** A line that a dragged divider rests on, across or up the face, or null. */
-  readonly guide: { readonly along: 'columns' | 'rows'; readonly at: number } | null;
+  readonly guide: GuideStore;
 }
 
 const TICK_PX = 5;
 
+interface InkProps {
+  readonly className: string | undefined;
+  readonly d: string;
+}
+
+/** While a divider is dragged most lines stay where they are: those are not drawn anew. */
+const Ink = memo(({ className, d }: InkProps) => <path className={className} d={d} />);
+
 const ChainLine = ({ chain, layout }: { readonly chain: Chain; readonly layout: FaceLayout }) => {
   const at = layout.chainAt(chain);
   const upright = chain.side !== 'bottom';
-  return chain.pieces.map(({ from, to }) => {
+  return chain.pieces.map(({ from, to }, i) => {
     const [a, b] = upright ? [layout.y(from), layout.y(to)] : [layout.x(from), layout.x(to)];
     const line = upright ? `M${at} ${a}V${b}` : `M${a} ${at}H${b}`;
     const tick = (place: number): string =>
       upright ? `M${at - TICK_PX} ${place}h${2 * TICK_PX}` : `M${place} ${at - TICK_PX}v${2 * TICK_PX}`;
-    return <path key={from} className={styles.chain} d={`${line}${tick(a)}${tick(b)}`} />;
+    // biome-ignore lint/suspicious/noArrayIndexKey: the pieces of a chain keep their order
+    return <Ink key={i} className={styles.chain} d={`${line}${tick(a)}${tick(b)}`} />;
   });
 };
 
@@ -32,6 +42,16 @@ const rectOf = (rect: Rect, layout: FaceLayout) => ({
   width: rect.width * layout.pxPerMm,
   height: rect.height * layout.pxPerMm,
 });
+
+interface BoxProps {
+  readonly className: string | undefined;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+const Box = memo((box: BoxProps) => <rect {...box} />);
 
 /** The ink under the face map: panels hatched, rooms clear, what stands in them, chains round them. */
 export const FaceDrawing = ({ face, layout, chains, bodies, guide }: FaceDrawingProps) => (
@@ -44,31 +64,19 @@ export const FaceDrawing = ({ face, layout, chains, bodies, guide }: FaceDrawing
         <rect {...rectOf({ across: 0, up: 0, width: face.width, height: face.height }, layout)} />
       </clipPath>
     </defs>
-    <rect
-      className={styles.outside}
-      {...rectOf({ across: 0, up: 0, width: face.width, height: face.height }, layout)}
-    />
+    <Box className={styles.outside} {...rectOf({ across: 0, up: 0, width: face.width, height: face.height }, layout)} />
     {face.rooms.map((room) => (
-      <rect key={room.id} className={styles.clear} {...rectOf(room.rect, layout)} />
+      <Box key={room.id} className={styles.clear} {...rectOf(room.rect, layout)} />
     ))}
     <g clipPath="url(#face-edge)">
       {bodies.map((body, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: outlines without a life of their own
-        <rect key={i} className={styles.body} {...rectOf(body, layout)} />
+        <Box key={i} className={styles.body} {...rectOf(body, layout)} />
       ))}
     </g>
     {chains.map((chain) => (
       <ChainLine key={`${chain.side} ${chain.rank}`} chain={chain} layout={layout} />
     ))}
-    {guide ? (
-      <path
-        className={styles.guide}
-        d={
-          guide.along === 'columns'
-            ? `M${layout.x(guide.at)} ${layout.y(face.height) - 6}V${layout.y(0) + 6}`
-            : `M${layout.x(0) - 6} ${layout.y(guide.at)}H${layout.x(face.width) + 6}`
-        }
-      />
-    ) : null}
+    <GuideLine store={guide} layout={layout} width={face.width} height={face.height} />
   </svg>
 );

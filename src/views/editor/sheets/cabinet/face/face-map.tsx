@@ -1,18 +1,20 @@
-import { useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Carcass } from '../../../../../design/index.ts';
 import { Heading } from '../../../parts/index.ts';
 import { carcassWords } from '../names.ts';
 import { useCabinet } from '../use-cabinet.ts';
 import { bodiesAtFace } from './bodies-at-face.ts';
 import { ChainFigures } from './chain-figures.tsx';
-import { type ChainPiece, dimensionChains } from './dimension-chains.ts';
-import { DividerHandle, type Guide } from './divider-handle.tsx';
+import { type Chain, type ChainPiece, dimensionChains } from './dimension-chains.ts';
+import { DividerHandle } from './divider-handle.tsx';
 import styles from './face.module.css';
 import { FaceDrawing } from './face-drawing.tsx';
 import { type FaceLayout, faceLayout } from './face-layout.ts';
 import { faceOf } from './face-model.ts';
+import { createGuide, GuideWords } from './guide.tsx';
 import { LayerTabs } from './layer-tabs.tsx';
 import { RoomButton } from './room-button.tsx';
+import { roomLoads, roomsAround } from './rooms-around.ts';
 import { SizePopover } from './size-popover.tsx';
 
 interface FaceMapProps {
@@ -81,10 +83,10 @@ const popoverPlace = (
 
 /** The open face of a carcass in true scale, with what is in it, the dividers to take hold of, and the figures round it. */
 export const FaceMap = ({ carcass, onMenu }: FaceMapProps) => {
-  const { fitOut, chosen } = useCabinet();
+  const { design, fitOut, chosen } = useCabinet();
   const { board, size } = useBoardSize();
   const [layerOf, setLayerOf] = useState<Readonly<Record<string, number>>>({});
-  const [guide, setGuide] = useState<Guide | null>(null);
+  const guide = useMemo(createGuide, []);
   const [typing, setTyping] = useState<{ readonly piece: ChainPiece; readonly side: string } | null>(null);
   const selected = chosen.opening?.id ?? null;
   const face = useMemo(() => faceOf(carcass, fitOut, layerOf), [carcass, fitOut, layerOf]);
@@ -94,6 +96,15 @@ export const FaceMap = ({ carcass, onMenu }: FaceMapProps) => {
   );
   const bodies = useMemo(() => bodiesAtFace(fitOut, carcass.id), [fitOut, carcass.id]);
   const layout = useMemo(() => faceLayout(face, chains, size), [face, chains, size]);
+  const roomOf = useMemo(() => roomsAround(carcass, face.rooms), [carcass, face.rooms]);
+  const loads = useMemo(() => roomLoads(design.gear, roomOf), [design.gear, roomOf]);
+  const chosenRoom = selected === null ? undefined : roomOf.get(selected);
+  const drawnChains = useRef(chains);
+  drawnChains.current = chains;
+  const typeFigure = useCallback((side: Chain['side'], rank: number, index: number): void => {
+    const piece = drawnChains.current.find((chain) => chain.side === side && chain.rank === rank)?.pieces[index];
+    if (piece) setTyping({ piece, side });
+  }, []);
   const typePart = (parent: string, index: number): void => {
     for (const { pieces, side } of chains)
       for (const piece of pieces)
@@ -111,7 +122,20 @@ export const FaceMap = ({ carcass, onMenu }: FaceMapProps) => {
       <div ref={board} className={styles.board} style={{ height: layout.height }} data-face-board="">
         <FaceDrawing face={face} layout={layout} chains={chains} bodies={bodies} guide={guide} />
         {face.rooms.map((room) => (
-          <RoomButton key={room.id} room={room} layout={layout} onMenu={onMenu} />
+          <RoomButton
+            key={room.id}
+            id={room.id}
+            name={room.name}
+            kind={room.kind}
+            count={loads.get(room.id)?.count ?? 0}
+            massKg={loads.get(room.id)?.massKg ?? 0}
+            selected={room.id === chosenRoom}
+            left={layout.x(room.rect.across)}
+            top={layout.y(room.rect.up + room.rect.height)}
+            width={room.rect.width * layout.pxPerMm}
+            height={room.rect.height * layout.pxPerMm}
+            onMenu={onMenu}
+          />
         ))}
         {face.dividers.map((divider) => (
           <DividerHandle
@@ -119,7 +143,7 @@ export const FaceMap = ({ carcass, onMenu }: FaceMapProps) => {
             face={face}
             divider={divider}
             layout={layout}
-            onGuide={setGuide}
+            guide={guide}
             onType={() => typePart(divider.parent, divider.index)}
           />
         ))}
@@ -129,21 +153,10 @@ export const FaceMap = ({ carcass, onMenu }: FaceMapProps) => {
             chain={chain}
             layout={layout}
             selected={selected}
-            onType={(piece) => setTyping({ piece, side: chain.side })}
+            onType={typeFigure}
           />
         ))}
-        {guide?.says ? (
-          <span
-            className={styles.says}
-            style={
-              guide.along === 'columns'
-                ? { left: layout.x(guide.at), top: layout.y(face.height) - 8 }
-                : { left: layout.x(face.width) + 10, top: layout.y(guide.at) }
-            }
-          >
-            {guide.says}
-          </span>
-        ) : null}
+        <GuideWords store={guide} layout={layout} width={face.width} height={face.height} />
         {typing ? (
           <SizePopover
             key={`${typing.side} ${typing.piece.from}`}

@@ -1,20 +1,28 @@
-import { type KeyboardEvent, type MouseEvent, useRef } from 'react';
+import { type KeyboardEvent, type MouseEvent, memo, useRef } from 'react';
 import { useStore } from 'zustand';
 import { formatMass } from '../../../../../base/index.ts';
-import { type Design, openingsFrom } from '../../../../../design/index.ts';
+import type { FittingKind, NodeId } from '../../../../../design/index.ts';
 import { classNames } from '../../../parts/index.ts';
+import { useEditor, useEditorStore } from '../../../state/use-editor.ts';
 import { useUnits } from '../../../state/use-units.ts';
-import { heldGear, massOf } from '../held-gear.ts';
 import { kindWords } from '../names.ts';
 import { DROP_ATTRIBUTE } from '../unplaced/gear-drag.ts';
-import { useCabinet, useGearDrag } from '../use-cabinet.ts';
+import { useGearDrag } from '../use-cabinet.ts';
 import styles from './face.module.css';
-import type { FaceLayout } from './face-layout.ts';
-import type { FaceRoom } from './face-model.ts';
 
 interface RoomButtonProps {
-  readonly room: FaceRoom;
-  readonly layout: FaceLayout;
+  readonly id: NodeId;
+  readonly name: string;
+  readonly kind: FittingKind | null;
+  /** Of the gear in it. */
+  readonly count: number;
+  readonly massKg: number;
+  readonly selected: boolean;
+  /** On the board, pixels. */
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
   readonly onMenu: (x: number, y: number) => void;
 }
 
@@ -26,61 +34,56 @@ const NARROW_PX = 74;
 
 const holdsWords = (count: number, mass: string): string => (count === 0 ? '' : `${count} gear · ${mass}`);
 
-/** True when the room is the opening, or the opening lies inside what is fitted in it. */
-const isOrHolds = (room: FaceRoom, openingId: string, design: Design): boolean => {
-  const all = design.cabinet.carcasses.flatMap((carcass) => openingsFrom(carcass.opening));
-  const found = all.find((opening) => opening.id === room.id);
-  return found !== undefined && openingsFrom(found).some((opening) => opening.id === openingId);
-};
-
-/** One opening of the face: what it is called, what it holds; a click selects it. */
-export const RoomButton = ({ room, layout, onMenu }: RoomButtonProps) => {
-  const { editor, design, chosen, hover } = useCabinet();
+/**
+ * One opening of the face: what it is called, what it holds; a click selects it. Told by plain values, so that of all
+ * rooms only those that change under a dragged divider are drawn anew.
+ */
+export const RoomButton = memo((props: RoomButtonProps) => {
+  const { id, selected, left, top, width, height, onMenu } = props;
+  const editor = useEditorStore();
+  const hovered = useEditor((state) => state.hover === id);
   const units = useUnits();
   const button = useRef<HTMLButtonElement>(null);
-  const over = useStore(useGearDrag(), (state) => state.carried?.over === room.id);
-  const gear = heldGear(design, room.id);
-  const selected = chosen.opening !== null && isOrHolds(room, chosen.opening.id, design);
-  const kind = room.kind === null ? 'empty' : kindWords(room.kind);
-  const name = room.name === '' ? kind : room.name;
-  const holds = holdsWords(gear.length, formatMass(massOf(gear), units));
-  const [width, height] = [room.rect.width * layout.pxPerMm, room.rect.height * layout.pxPerMm];
+  const over = useStore(useGearDrag(), (state) => state.carried?.over === id);
+  const kind = props.kind === null ? 'empty' : kindWords(props.kind);
+  const name = props.name === '' ? kind : props.name;
+  const holds = holdsWords(props.count, formatMass(props.massKg, units));
   const upright = width < NARROW_PX && height > width * 1.6;
   const openMenu = (event: MouseEvent): void => {
     event.preventDefault();
-    editor.getState().select([room.id]);
+    editor.getState().select([id]);
     onMenu(event.clientX, event.clientY);
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key !== 'ContextMenu' && !(event.shiftKey && event.key === 'F10')) return;
     event.preventDefault();
     const box = button.current?.getBoundingClientRect();
-    editor.getState().select([room.id]);
+    editor.getState().select([id]);
     onMenu((box?.left ?? 0) + 12, (box?.top ?? 0) + 12);
   };
   return (
     <button
       ref={button}
       type="button"
-      className={classNames(styles.room, room.kind === null && styles.emptyRoom)}
-      style={{ left: layout.x(room.rect.across), top: layout.y(room.rect.up + room.rect.height), width, height }}
+      className={classNames(styles.room, props.kind === null && styles.emptyRoom)}
+      style={{ left, top, width, height }}
       data-selected={selected}
       data-upright={upright}
-      data-hovered={hover === room.id}
+      data-hovered={hovered}
       data-over={over}
-      {...{ [DROP_ATTRIBUTE]: room.id }}
+      {...{ [DROP_ATTRIBUTE]: id }}
       aria-pressed={selected}
-      aria-label={[name, holds, room.name === '' ? '' : kind].filter((words) => words !== '').join(', ')}
-      onClick={(event) => editor.getState().select([room.id], event.shiftKey ? 'add' : 'replace')}
+      aria-label={[name, holds, props.name === '' ? '' : kind].filter((words) => words !== '').join(', ')}
+      onClick={(event) => editor.getState().select([id], event.shiftKey ? 'add' : 'replace')}
       onContextMenu={openMenu}
       onKeyDown={onKeyDown}
-      onPointerEnter={() => editor.getState().setHover(room.id)}
+      onPointerEnter={() => editor.getState().setHover(id)}
       onPointerLeave={() => editor.getState().setHover(null)}
     >
       {height >= ONE_LINE_PX ? <span className={styles.roomName}>{name}</span> : null}{' '}
       {height >= TWO_LINES_PX ? (
-        <span className={styles.roomHolds}>{holds || (room.name === '' ? '' : kind)}</span>
+        <span className={styles.roomHolds}>{holds || (props.name === '' ? '' : kind)}</span>
       ) : null}
     </button>
   );
-};
+});

@@ -26,6 +26,8 @@ import {
   isBare,
   type LineData,
   type MeshData,
+  type MeshNumbers,
+  type Numbers,
   pushConvex,
   stationRings,
   triangulate,
@@ -55,16 +57,15 @@ export interface BaySide extends Pick<Side, 'design' | 'fitout'> {
   readonly touched: FitOut['bodies'];
 }
 
-const numbers = (values: readonly number[], size = 3): BufferAttribute =>
-  new BufferAttribute(Float32Array.from(values), size);
+const numbers = (values: Numbers, size = 3): BufferAttribute => new BufferAttribute(Float32Array.from(values), size);
 
-const meshGeometry = ({ positions, normals, colours }: MeshData): BufferGeometry =>
+const meshGeometry = ({ positions, normals, colours }: MeshNumbers): BufferGeometry =>
   new BufferGeometry()
     .setAttribute('position', numbers(positions))
     .setAttribute('normal', numbers(normals))
     .setAttribute('color', numbers(colours));
 
-const linesOf = (lines: LineData, material: LineBasicMaterial): LineSegments =>
+const linesOf = (lines: Numbers, material: LineBasicMaterial): LineSegments =>
   new LineSegments(new BufferGeometry().setAttribute('position', numbers(lines)), material);
 
 const cabinet = ({ fitout, design }: BaySide, catalog: Catalog, colours: SceneColours): readonly Object3D[] => {
