@@ -49,20 +49,30 @@ const findingPlaces = (findings: readonly Finding[]): ReadonlyMap<string, number
 export const marginFacts = (inspection: Inspection | null): readonly MarginFact[] => {
   const findings = inspection?.findings ?? [];
   const places = findingPlaces(findings);
+  const worst = new Map<MarginName, Judged>();
+  const checks = new Map<MarginName, number>();
+  for (const measured of inspection?.measured ?? []) {
+    const { margin } = measured;
+    if (margin === null) continue;
+    const finding = places.get(keyOf(measured)) ?? null;
+    const judged: Judged = {
+      measured,
+      finding,
+      severity: (finding === null ? null : findings[finding]?.severity) ?? 'good',
+    };
+    checks.set(margin, (checks.get(margin) ?? 0) + 1);
+    const before = worst.get(margin);
+    // Of two that are as bad as each other the first stays.
+    if (!before || worse(judged, before) < 0) worst.set(margin, judged);
+  }
   return MARGINS.map((margin) => {
-    const judged = (inspection?.measured ?? [])
-      .filter((measured) => measured.margin === margin)
-      .map((measured): Judged => {
-        const finding = places.get(keyOf(measured)) ?? null;
-        return { measured, finding, severity: (finding === null ? null : findings[finding]?.severity) ?? 'good' };
-      });
-    const [worst] = judged.toSorted(worse);
+    const found = worst.get(margin);
     return {
       margin,
-      worst: worst?.measured ?? null,
-      severity: worst?.severity ?? 'good',
-      finding: worst?.finding ?? null,
-      checks: judged.length,
+      worst: found?.measured ?? null,
+      severity: found?.severity ?? 'good',
+      finding: found?.finding ?? null,
+      checks: checks.get(margin) ?? 0,
     };
   });
 };

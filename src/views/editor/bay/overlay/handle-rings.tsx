@@ -15,10 +15,16 @@ interface HandleRingsProps {
   readonly onHold: (mover: string | null) => void;
 }
 
-/** Ids that belong to a mover: its own, its node's, and those of everything that it carries. */
-const carriedIds = (fitOut: FitOut, mover: Mover): ReadonlySet<string> => {
-  const parts = [...fitOut.panels, ...fitOut.bodies].filter((part) => part.mover === mover.id);
-  return new Set([mover.id, mover.origin, ...parts.flatMap((part) => [part.id, part.origin])]);
+/** Ids that belong to each mover: its own, its node's, and those of everything that it carries. */
+const carriedIds = (fitOut: FitOut): ((mover: Mover) => ReadonlySet<string>) => {
+  const carried = new Map<string, string[]>();
+  for (const { mover, id, origin } of [...fitOut.panels, ...fitOut.bodies]) {
+    if (mover === null) continue;
+    const ids = carried.get(mover);
+    if (ids) ids.push(id, origin);
+    else carried.set(mover, [id, origin]);
+  }
+  return ({ id, origin }) => new Set([id, origin, ...(carried.get(id) ?? [])]);
 };
 
 /** A ring for every mover; those of what is pointed at or selected show, the others come out when they are tabbed to. */
@@ -29,14 +35,13 @@ export const HandleRings = ({ tools, space, onHold }: HandleRingsProps) => {
     selection: editor.selection,
     hover: editor.hover,
   }));
-  const held = useMemo(
-    () =>
-      allMovers(fitOut, space).flatMap((mover) => {
-        const grip: Vec3 | null = gripOf(fitOut, mover.id) ?? closureGrip(space, mover.id);
-        return grip ? [{ mover, grip, ids: carriedIds(fitOut, mover) }] : [];
-      }),
-    [fitOut, space],
-  );
+  const held = useMemo(() => {
+    const idsOf = carriedIds(fitOut);
+    return allMovers(fitOut, space).flatMap((mover) => {
+      const grip: Vec3 | null = gripOf(fitOut, mover.id) ?? closureGrip(space, mover.id);
+      return grip ? [{ mover, grip, ids: idsOf(mover) }] : [];
+    });
+  }, [fitOut, space]);
   const shown = shownShares(shares, space);
   return held.map(({ mover, grip, ids }) => (
     <HandleRing

@@ -11,6 +11,7 @@ export const problemsOf = (
   fitOut: FitOut,
   { carcass, opening, gear }: Chosen,
 ): readonly FitProblem[] => {
+  if (fitOut.problems.length === 0) return [];
   if (gear) return fitOut.problems.filter((problem) => problem.at === gear.id);
   const from = opening ?? carcass?.opening;
   if (!from) return [];

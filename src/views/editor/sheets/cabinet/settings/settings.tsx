@@ -1,4 +1,3 @@
-import { useMemo } from 'react';
 import { sayFitProblem } from '../../../../../says/index.ts';
 import { SeverityMark } from '../../../parts/index.ts';
 import { useUnits } from '../../../state/use-units.ts';
@@ -13,9 +12,9 @@ import styles from './settings.module.css';
 const Problems = () => {
   const { design, fitOut, chosen } = useCabinet();
   const units = useUnits();
-  const names = useMemo(() => nodeNames(design), [design]);
   const problems = problemsOf(design, fitOut, chosen);
   if (problems.length === 0) return null;
+  const names = nodeNames(design);
   return (
     <ul className={styles.problems}>
       {problems.map((problem) => (
