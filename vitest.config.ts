@@ -11,7 +11,7 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/browser/**'],
     environment: 'node',
-    testTimeout: 120_000,
+    testTimeout: 300_000,
     hookTimeout: 120_000,
   },
 });

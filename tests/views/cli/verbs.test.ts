@@ -140,7 +140,7 @@ describe('inspect', () => {
     expect(out).toContain('Not searched: how carcasses are carried in');
     const thorough = await json(['inspect', demoPath('harrow-fell'), '--thorough']);
     expect(rules(thorough.value)).toContain('carry-in');
-  }, 120_000);
+  }, 300_000);
 });
 
 describe('weigh', () => {
