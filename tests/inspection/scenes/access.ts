@@ -74,14 +74,18 @@ export const latchAt = (x: number): FitOut['hardware'][number] => ({
   at: [x, 150, 150],
   mover: 'box',
 });
-const postTo = (x: number) =>
-  body({ id: 'post', carcass: node('carcass-2'), min: [x - 20, 100, 0], max: [x, 200, 400] });
+const postTo = (x: number, y = 100) =>
+  body({ id: 'post', carcass: node('carcass-2'), min: [x - 20, y, 0], max: [x, y + 100, 400] });
 
-/** A latch of a drawer in a front, and a post before it up to an x. */
-export const latchScene = (postX: number, frontX = 80) =>
+/** A latch of a drawer in a front, and a post before it up to an x, which may begin some way to the left of the latch. */
+export const latchScene = (postX: number, frontX = 80, aside = -50) =>
   inspectScene({
     survey: null,
-    fitout: { bodies: [frontAt(frontX), postTo(postX)], movers: [sliding('box')], hardware: [latchAt(frontX)] },
+    fitout: {
+      bodies: [frontAt(frontX), postTo(postX, 150 + aside)],
+      movers: [sliding('box')],
+      hardware: [latchAt(frontX)],
+    },
   });
 
 /** A device so deep behind a plate at an x, and a post before it up to another. */

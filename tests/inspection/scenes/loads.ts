@@ -28,10 +28,10 @@ export const loadScene = (
   });
 
 /** A cabinet and half a ton of gear in a vehicle of which only the gross rating may be known. */
-export const addedScene = (kg: number, grossKg: number | null) =>
+export const addedScene = (kg: number, grossKg: number | null, vehicle: Record<string, unknown> = {}) =>
   inspectScene({
     survey: null,
-    design: { vehicle: vehicleWith({ ratings: { grossKg, frontAxleKg: null, rearAxleKg: null } }) },
+    design: { vehicle: vehicleWith({ ratings: { grossKg, frontAxleKg: null, rearAxleKg: null }, ...vehicle }) },
     fitout: { masses: [mass('side', kg, [0, 0, 0]), mass('bag', 500, [0, 0, 0], { kind: 'gear' })] },
   });
 

@@ -1,24 +1,24 @@
 import type { FitOut } from '../../../src/fitout/index.ts';
 import { catalog, inspectScene, node, panel } from '../fixture.ts';
 
-const ply = catalog.materials.get('birch-ply-18');
-if (!ply) throw new Error('the catalog has no 18 mm birch');
-
 /** One part of a material of which one stock sheet is to be had. */
 export const partScene = (
   length: number,
   width: number,
   grain: 'length' | 'any' = 'length',
-  { lengthMm = 2440, widthMm = 1220 } = {},
-) =>
-  inspectScene({
+  { lengthMm = 2440, widthMm = 1220, material = 'birch-ply-18' } = {},
+) => {
+  const record = catalog.materials.get(material);
+  if (!record) throw new Error(`the catalog has no ${material}`);
+  return inspectScene({
     survey: null,
     from: {
       ...catalog,
-      materials: new Map([['birch-ply-18', { ...ply, sheets: [{ name: 'sheet', lengthMm, widthMm, price: 1 }] }]]),
+      materials: new Map([[material, { ...record, sheets: [{ name: 'sheet', lengthMm, widthMm, price: 1 }] }]]),
     },
-    fitout: { panels: [panel('part', length, width, { grain })] },
+    fitout: { panels: [panel('part', length, width, { grain, material })] },
   });
+};
 
 type Problem = FitOut['problems'][number];
 

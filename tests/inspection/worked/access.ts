@@ -35,20 +35,30 @@ export const ACCESS = [
       expects: { severity: 'nothing' },
     }),
   ]),
-  example('hand-room', [
-    worked({
-      given: { front: 80, post: 30 },
-      run: ({ front, post }) => latchScene(post, front),
-      words: 'a latch in a front at 80, a post up to 30: 80 − 30 = 50 of 75: caution',
-      expects: { severity: 'caution', value: '50', limit: '75' },
-    }),
-    worked({
-      given: { front: 80, post: 5 },
-      run: ({ front, post }) => latchScene(post, front),
-      words: 'up to 5: 80 − 5 = 75: nothing',
-      expects: { severity: 'nothing' },
-    }),
-  ]),
+  example(
+    'hand-room',
+    [
+      worked({
+        given: { front: 80, post: 30 },
+        run: ({ front, post }) => latchScene(post, front),
+        words: 'a latch in a front at 80, a post up to 30: 80 − 30 = 50 of 75: caution',
+        expects: { severity: 'caution', value: '50', limit: '75' },
+      }),
+      worked({
+        given: { front: 80, post: 5 },
+        run: ({ front, post }) => latchScene(post, front),
+        words: 'up to 5: 80 − 5 = 75: nothing',
+        expects: { severity: 'nothing' },
+      }),
+      worked({
+        given: { aside: 70 },
+        run: ({ aside }) => latchScene(30, 80, aside),
+        words: 'up to 30 but 70 to the side of it, more than 135 / 2 = 67.5: nothing',
+        expects: { severity: 'nothing' },
+      }),
+    ],
+    { house: ['hand-glove-width'], formula: [2] },
+  ),
   example('device-out', [
     worked({
       given: { plate: 100, deep: 150, post: -40 },

@@ -7,6 +7,8 @@ export type Figures = Readonly<Record<string, number>>;
 export interface Expected {
   readonly severity: Severity | 'nothing';
   readonly value?: string;
+  /** By how much the value may fall short of that, where it is a bound that a search proved. */
+  readonly short?: string;
   readonly limit?: string;
   /** Half width of the value at 95 %. */
   readonly u?: string;

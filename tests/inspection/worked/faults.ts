@@ -8,14 +8,19 @@ const says = (words: Printed, figure: number): boolean => Math.abs(words.value -
 
 const withoutSign = (text: string): Printed => printed(text.replace(/^−/, ''));
 
-/** Whether a computed number is the printed one, to its last printed place. */
-const agrees = (text: string, actual: number): boolean => {
+/** A number printed without decimals is taken at its word, to this share of it: 1 is not 1.3, 5,394 may be 5,393.66. */
+const WHOLE_SHARE = 1 / 1000;
+
+/** Whether a computed number is the printed one: to its last printed place, and a whole one more closely. */
+const agrees = (text: string, actual: number, short?: string): boolean => {
   const { value, half } = withoutSign(text);
-  return Math.abs(actual - (text.startsWith('−') ? -value : value)) <= half + 1e-9;
+  if (short !== undefined) return actual <= value && actual >= value - withoutSign(short).value;
+  const within = text.includes('.') ? half : Math.min(half, value * WHOLE_SHARE);
+  return Math.abs(actual - (text.startsWith('−') ? -value : value)) <= within + 1e-9;
 };
 
-const textsOf = ({ value, limit, u, facts = {} }: Expected): readonly string[] =>
-  [value, limit, u, ...Object.values(facts)].flatMap((text) => (text === undefined ? [] : [text]));
+const textsOf = ({ value, short, limit, u, facts = {} }: Expected): readonly string[] =>
+  [value, short, limit, u, ...Object.values(facts)].flatMap((text) => (text === undefined ? [] : [text]));
 
 interface Outcome {
   readonly value: number;
@@ -79,7 +84,8 @@ const resultFaults = (rule: string, { given, run, expects }: WorkedCase): readon
   const told = Object.entries(expects.told ?? {}).filter(([name, text]) => outcome.facts[name] !== text);
   return [
     ...pairs.flatMap(([name, text, actual]) =>
-      text === undefined || (typeof actual === 'number' && agrees(text, actual))
+      text === undefined ||
+      (typeof actual === 'number' && agrees(text, actual, name === 'value' ? expects.short : undefined))
         ? []
         : [`${name} is ${String(actual)} and not ${text}`],
     ),

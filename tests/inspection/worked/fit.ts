@@ -1,12 +1,18 @@
 import { gearListSchema } from '../../../src/design/index.ts';
 import { boxSurvey, HATCH } from '../../envelope/surveys.ts';
-import { inspectScene } from '../fixture.ts';
+import { inspectScene, panel } from '../fixture.ts';
 import { cabinetScene, drawerBox, SIDE, secondCarcass, stowedScene } from '../scenes/cabinet.ts';
 import { startedScene } from '../scenes/survey.ts';
 import { BLOCK, inspectBoxes, obstacle, roomTo, zone } from '../scenes/vehicle.ts';
 import { example, worked } from './example.ts';
 
 const upTo = (max: readonly [number, number, number]) => ({ ...BLOCK, max });
+
+/** An obstacle beside a carcass that reaches so far to the left. */
+const besideScene = (kind: string, side: number, from: number) => {
+  const own = obstacle('thing', kind, [300, from, 0], [900, from + 40, 300]);
+  return inspectBoxes([upTo([900, side, 600])], boxSurvey({ obstacles: [own] }));
+};
 
 /** Gaps, places and the survey that they are measured to. */
 export const FIT = [
@@ -38,6 +44,24 @@ export const FIT = [
       },
       words: 'a seat-back from 914 on, a carcass up to 900: 914 − 900 = 14; 20 − 14 = 6 short, more than u = 5.4: stop',
       expects: { severity: 'stop', value: '14', limit: '20', u: '5.4' },
+    }),
+    worked({
+      given: { side: 300, wheel: 304 },
+      run: ({ side, wheel }) => besideScene('wheelhouse', side, wheel),
+      words: 'a side up to 300, a wheelhouse from 304 on: 304 − 300 = 4 of 6, less than u from it: caution',
+      expects: { severity: 'caution', value: '4', limit: '6' },
+    }),
+    worked({
+      given: { side: 300, strut: 309 },
+      run: ({ side, strut }) => besideScene('strut', side, strut),
+      words: 'a strut from 309 on: 309 − 300 = 9 of 15: stop',
+      expects: { severity: 'stop', value: '9', limit: '15' },
+    }),
+    worked({
+      given: { side: 300, latch: 305 },
+      run: ({ side, latch }) => besideScene('latch', side, latch),
+      words: 'the striker of a latch from 305 on: 305 − 300 = 5 of 6: caution',
+      expects: { severity: 'caution', value: '5', limit: '6' },
     }),
   ]),
   example('body-zone', [
@@ -72,6 +96,27 @@ export const FIT = [
       words:
         'trim that hangs 20 behind the sill, a face 11 behind it: 20 − 11 = 9; 15 − 9 = 6 short, more than u = 5.4: stop',
       expects: { severity: 'stop', value: '9', limit: '15', u: '5.4' },
+    }),
+    worked({
+      given: { glass: 20, face: 2 },
+      run: ({ glass, face }) => {
+        const hinge = { from: [-glass, -550, 900], to: [-glass, 550, 900] };
+        const pane = { ...HATCH, id: 'glass', name: 'Glass', kind: 'hatch-glass', hinge };
+        const row = { ...BLOCK, min: [face, -300, 0] as const, max: [900, 300, 500] as const };
+        return inspectBoxes([row], boxSurvey({ closures: [pane] }));
+      },
+      words: 'glass 20 behind the sill, a face 2 before it: 20 + 2 = 22 of 20, not clear of it by u: caution',
+      expects: { severity: 'caution', value: '22', limit: '20' },
+    }),
+    worked({
+      given: { strut: 10, face: 18 },
+      run: ({ strut, face }) => {
+        const rod = obstacle('strut', 'strut', [strut - 30, -50, 300], [strut, 50, 340], 'hatch');
+        const row = { ...BLOCK, min: [face, -300, 0] as const, max: [900, 300, 500] as const };
+        return inspectBoxes([row], boxSurvey({ closures: [HATCH], obstacles: [rod] }));
+      },
+      words: 'a strut of the hatch up to 10 before the sill, a face 18 before it: 18 − 10 = 8 of 15: stop',
+      expects: { severity: 'stop', value: '8', limit: '15' },
     }),
   ]),
   example('body-body', [
@@ -108,6 +153,15 @@ export const FIT = [
       run: ({ side, box }) => cabinetScene([{ ...SIDE, max: [600, side, 800] }, drawerBox(box)]),
       words: 'a box from 21 on: 21 − 18 = 3: nothing',
       expects: { severity: 'nothing' },
+    }),
+    worked({
+      given: { side: 18, front: 19.9 },
+      run: ({ side, front }) =>
+        cabinetScene([{ ...SIDE, max: [600, side, 800] }, drawerBox(front)], {
+          panels: [panel('box', 100, 100, { role: 'front', mover: 'drawer-1' })],
+        }),
+      words: 'the front of a drawer from 19.9 on: 19.9 − 18 = 1.9 of 2: caution',
+      expects: { severity: 'caution', value: '1.9', limit: '2' },
     }),
   ]),
   example('carcass-gap', [

@@ -45,6 +45,13 @@ export const MAKING = [
           '500 × 1,300, which its grain keeps from turning, on a sheet 1,220 wide: 1,300 of 1,220 − 2 · 10 = 1,200: stop',
         expects: { severity: 'stop', value: '1,300', limit: '1,200' },
       }),
+      worked({
+        given: { length: 2435, width: 500, sheet: 2440 },
+        run: ({ length, width, sheet }) =>
+          partScene(length, width, 'length', { lengthMm: sheet, material: 'aluminium-32' }),
+        words: 'metal, 2,435 × 500 on 2,440: of 2,440 − 2 · 3 = 2,434: stop',
+        expects: { severity: 'stop', value: '2,435', limit: '2,434', facts: { trim: '3' } },
+      }),
     ],
     { formula: [2] },
   ),

@@ -106,8 +106,8 @@ export const MOTION = [
       worked({
         given: { opening: 610, carcass: 600 },
         run: ({ opening, carcass }) => carryScene(opening, carcass),
-        words: 'an opening 610 wide: (610 − 600) / 2 = 5 on each side, of 10: caution',
-        expects: { severity: 'caution', value: '5', limit: '10', told: { what: 'tight' } },
+        words: 'an opening 610 wide: (610 − 600) / 2 = 5 on each side, proven to 0.5, of 10: caution',
+        expects: { severity: 'caution', value: '5', short: '0.5', limit: '10', told: { what: 'tight' } },
       }),
     ],
     { formula: [2] },

@@ -48,9 +48,10 @@ export const REACH = [
         },
       }),
       worked({
-        given: { kg: 20, long: 400, high: 300, floor: 800, from: 300 },
-        run: inBay,
-        words: '300 behind the face: 300 + 400 / 2 + 150 = 650, beyond 630: outside, not allowed: caution',
+        given: { kg: 3, long: 400, from: 300 },
+        run: ({ kg, long, from }) => inBay({ kg, long, from, high: 300, floor: 800 }),
+        words:
+          '3 kg, the least that is judged, 300 behind the face: 300 + 400 / 2 + 150 = 650, beyond 630: outside, not allowed: caution',
         expects: { severity: 'caution', facts: { reachMm: '650' }, told: { outside: 'yes' } },
       }),
     ],
@@ -74,6 +75,12 @@ export const REACH = [
         run: ({ kg, high, floor }) => inBay({ kg, high, floor, long: 400 }),
         words: '300 high on a board of 17.7 over a floor at 850: 850 + 17.7 + 300 / 2 = 1,017.7 of 1,000: caution',
         expects: { severity: 'caution', value: '1,017.7', limit: '1,000', told: { what: 'high' } },
+      }),
+      worked({
+        given: { kg: 25, high: 300, floor: 400 },
+        run: ({ kg, high, floor }) => inBay({ kg, high, floor, long: 400 }),
+        words: 'over a floor at 400: 400 + 17.7 + 300 / 2 = 567.7 of 600: caution',
+        expects: { severity: 'caution', value: '567.7', limit: '600', told: { what: 'low' } },
       }),
     ],
     { house: ['heavy-mass', 'sill-reach-add'], looked: BOARD, formula: [2] },
@@ -164,6 +171,12 @@ export const REACH = [
         expects: { severity: 'caution', value: '906', limit: '950', told: { lies: 'flat' } },
       }),
       worked({
+        given: { hinge: 360, thick: 12, floor: 800 },
+        run: ({ hinge, thick, floor }) => openBoardScene(hinge, Math.PI / 2, { floor, thick }),
+        words: 'hung 360 over it: 800 + 360 + 12 / 2 = 1,166 of 1,150: caution',
+        expects: { severity: 'caution', value: '1,166', limit: '1,150', told: { lies: 'flat' } },
+      }),
+      worked({
         given: { hinge: 900, high: 400, floor: 800 },
         run: ({ hinge, high, floor }) => openBoardScene(hinge, Math.PI, { floor, high }),
         words: 'one 400 high hung 900 over it, turned right round: 800 + 900 − 400 / 2 = 1,500 of 1,450: caution',
@@ -203,6 +216,18 @@ export const REACH = [
           '400 forward and 1,460 over a floor at 800, helmets up to 1,870 + 30 + 60 = 1,960: √(400² + (1,460 + 800 − 1,960)²) = 500 of 900: caution',
         expects: { severity: 'caution', value: '500', limit: '900' },
       }),
+      ...[
+        { watts: 39, forward: 590, limit: '600' },
+        { watts: 15, forward: 290, limit: '300' },
+        { watts: 7, forward: 190, limit: '200' },
+      ].map(({ limit, ...given }) =>
+        worked({
+          given,
+          run: ({ watts, forward }) => antennaScene(watts, [forward, 0, 1000]),
+          words: `${given.watts} W at ${given.forward}: ${given.forward} of ${limit}: caution`,
+          expects: { severity: 'caution', value: String(given.forward), limit },
+        }),
+      ),
     ],
     { house: ['rf-power-110w', 'stature-large', 'boots-height', 'helmet-height'] },
   ),

@@ -110,13 +110,16 @@ export const SLIDES = [
         expects: { severity: 'stop', value: '2,648', limit: '220', told: { way: 'rear' } },
       }),
       worked({
-        given: { kg: 30 },
+        given: { kg: 1.2 },
         run: ({ kg }) => sliderScene({ kg }),
-        words: '30 kg without a latch: 2,648 of 0: stop',
-        expects: { severity: 'stop', value: '2,648', limit: '0' },
+        words: '1.2 kg, over 1, without a latch: 1.2 · 9 · 9.80665 = 105.9 of 0: stop',
+        expects: { severity: 'stop', value: '105.9', limit: '0' },
       }),
     ],
-    { house: ['hold-crew-long', 'standard-gravity'], looked: { latch: hardware('latch-compression-220') } },
+    {
+      house: ['hold-crew-long', 'standard-gravity', 'latch-needed-mass'],
+      looked: { latch: hardware('latch-compression-220') },
+    },
   ),
   example(
     'back-stop',

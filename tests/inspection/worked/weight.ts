@@ -194,6 +194,18 @@ export const WEIGHT = [
           '40 under a gross rating of 3,200: 40 · (1 + 0.15) = 46 of 45.4, the lesser of that and 0.015 · 3,200 = 48: note',
         expects: { severity: 'note', value: '46', limit: '45.4' },
       }),
+      worked({
+        given: { cabinet: 90 },
+        run: ({ cabinet }) => addedScene(cabinet, null, { sale: 'in-service' }),
+        words: 'in service 90: 90 · (1 + 0.15) = 103.5 of 100: note',
+        expects: { severity: 'note', value: '103.5', limit: '100', told: { sale: 'in-service' } },
+      }),
+      worked({
+        given: { cabinet: 90 },
+        run: ({ cabinet }) => addedScene(cabinet, null, { region: 'eu' }),
+        words: 'outside the United States 103.5 of 100: note',
+        expects: { severity: 'note', value: '103.5', limit: '100', told: { sale: 'other' } },
+      }),
     ],
     { formula: [1], house: ['contingency-share', 'disclosure-mass-share', 'disclosure-mass-kg'] },
   ),
