@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { PaperFaces } from '../../../src/shop/paper/pdf.ts';
@@ -39,26 +39,46 @@ export interface Picture {
   readonly grey: Uint8Array;
 }
 
+const pictureIn = (bytes: Buffer): Picture => {
+  const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(bytes.subarray(0, 40).toString('latin1'));
+  if (!head) throw new Error('not a PGM');
+  return { width: Number(head[1]), height: Number(head[2]), grey: bytes.subarray(head[0].length) };
+};
+
 /** One page as grey dots, as a printer would set them. */
-export const pdfPicture = (pdf: Uint8Array, page: number, dotsPerInch: number): Picture =>
+export const pdfPicture = (pdf: Uint8Array, page: number, dotsPerInch: number): Picture => {
+  let picture: Picture | null = null;
+  eachPicture(pdf, page, page, dotsPerInch, (drawn) => {
+    picture = drawn;
+  });
+  if (!picture) throw new Error(`no page ${page}`);
+  return picture;
+};
+
+/** Pages that poppler draws in one go: their dots lie on the disk all at once. */
+const PAGES_AT_ONCE = 12;
+
+/** Shows pages `first` to `last`, counted from 1, as grey dots, one after the other. */
+export const eachPicture = (
+  pdf: Uint8Array,
+  first: number,
+  last: number,
+  dotsPerInch: number,
+  see: (picture: Picture, page: number) => void,
+): void =>
   onFile(pdf, (file, folder) => {
-    const stem = join(folder, 'page');
-    execFileSync('pdftoppm', [
-      '-gray',
-      '-r',
-      `${dotsPerInch}`,
-      '-f',
-      `${page}`,
-      '-l',
-      `${page}`,
-      '-singlefile',
-      file,
-      stem,
-    ]);
-    const bytes = readFileSync(`${stem}.pgm`);
-    const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(bytes.subarray(0, 40).toString('latin1'));
-    if (!head) throw new Error('not a PGM');
-    return { width: Number(head[1]), height: Number(head[2]), grey: bytes.subarray(head[0].length) };
+    for (let from = first; from <= last; from += PAGES_AT_ONCE) {
+      const to = Math.min(last, from + PAGES_AT_ONCE - 1);
+      const pages = ['-f', `${from}`, '-l', `${to}`];
+      execFileSync('pdftoppm', ['-gray', '-r', `${dotsPerInch}`, ...pages, file, join(folder, 'page')]);
+      const drawn = readdirSync(folder)
+        .filter((name) => name.endsWith('.pgm'))
+        .sort();
+      drawn.forEach((name, i) => {
+        see(pictureIn(readFileSync(join(folder, name))), from + i);
+        rmSync(join(folder, name));
+      });
+    }
   });
 
 /** One word with the box of its line, in points from the upper left corner of the page. */
