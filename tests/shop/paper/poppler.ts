@@ -26,7 +26,7 @@ const onFile = <T>(pdf: Uint8Array, work: (file: string, folder: string) => T): 
 
 /** The words of a PDF as poppler reads them. */
 export const pdfText = (pdf: Uint8Array): string =>
-  onFile(pdf, (file) => execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }));
+  onFile(pdf, (file) => execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8', maxBuffer: 2 ** 28 }));
 
 /** Names and embedding of the faces: one line each. */
 export const pdfFonts = (pdf: Uint8Array): readonly string[] =>
