@@ -3,20 +3,9 @@ import type { Vec3 } from '../../src/base/index.ts';
 import type { FitOut } from '../../src/fitout/index.ts';
 import { sayFinding } from '../../src/says/index.ts';
 import { body, findingsOf, inspectScene, linesOf, node } from './fixture.ts';
+import { moving } from './scenes/vehicle.ts';
 
 type Motion = FitOut['movers'][number]['motion'];
-
-const mover = (id: string, motion: Motion): FitOut['movers'][number] => ({
-  id,
-  origin: node(id),
-  name: id,
-  motion,
-  carriedBy: null,
-  rests: [
-    { name: 'stowed', share: 0 },
-    { name: 'open', share: 1 },
-  ],
-});
 
 const slide = (direction: Vec3, travel: number): Motion => ({ kind: 'slide', direction, travel });
 const turn = (axis: Vec3, deg: number): Motion => ({
@@ -29,7 +18,7 @@ const turn = (axis: Vec3, deg: number): Motion => ({
 const withMover = (motion: Motion, bodies = true) =>
   inspectScene({
     fitout: {
-      movers: [mover('box', motion)],
+      movers: [moving('box', motion)],
       bodies: bodies
         ? [body({ id: 'box/body', origin: node('box'), mover: 'box', min: [100, 0, 0], max: [300, 100, 100] })]
         : [],
@@ -64,7 +53,7 @@ describe('movers that only a hurt file has', () => {
     const began = performance.now();
     const inspection = inspectScene({
       fitout: {
-        movers: ids.map((id, i) => mover(id, i % 2 === 0 ? slide([-1, 0, 0], 400) : turn([0, 0, 1], 90))),
+        movers: ids.map((id, i) => moving(id, i % 2 === 0 ? slide([-1, 0, 0], 400) : turn([0, 0, 1], 90))),
         // Each overlaps the next by a third: the worst that a file can ask for.
         bodies: ids.map((id, i) =>
           body({ id: `${id}/body`, origin: node(id), mover: id, min: [100, 20 * i, 0], max: [300, 20 * i + 30, 100] }),

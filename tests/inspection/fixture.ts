@@ -107,6 +107,25 @@ export const room = (
   ...row,
 });
 
+/** A fitted opening of carcass-1 in the corner of it, unless told otherwise. */
+export const openingOf = (
+  id: string,
+  size: Vec3,
+  row: Partial<FitOut['openings'][number]> = {},
+): FitOut['openings'][number] => ({
+  id: node(id),
+  carcass: node('carcass-1'),
+  parent: null,
+  depth: 0,
+  content: 'fitted',
+  name: '',
+  from: [0, 0, 0],
+  size,
+  least: [0, 0, 0],
+  mover: null,
+  ...row,
+});
+
 export const fitOut = (parts: Partial<FitOut> = {}): FitOut => ({
   carcasses: [],
   openings: [],

@@ -4,6 +4,8 @@ import type { FitOut } from '../../src/fitout/index.ts';
 import { planCarryIn } from '../../src/inspection/index.ts';
 import { boxSurvey, HATCH } from '../envelope/surveys.ts';
 import { body, catalog, designWith, findingsOf, fitOut, inspectScene, node, rules, spaceOf } from './fixture.ts';
+import { carriedCarcass } from './scenes/carry.ts';
+import { moving } from './scenes/vehicle.ts';
 
 /**
  * Survey 3 mm, one vehicle against the next 2, build 1 (house rules), all as one standard deviation and independent; twice
@@ -20,18 +22,7 @@ const box = (id: string, min: Vec3, max: Vec3, more: Record<string, unknown> = {
   solid: { shape: 'box', min, max },
   ...more,
 });
-const mover = (id: string, motion: FitOut['movers'][number]['motion']): FitOut['movers'][number] => ({
-  id,
-  origin: node(id),
-  name: id,
-  motion,
-  carriedBy: null,
-  rests: [
-    { name: 'stowed', share: 0 },
-    { name: 'open', share: 1 },
-  ],
-});
-const OUT = mover('tray', { kind: 'slide', direction: [-1, 0, 0], travel: 400 });
+const OUT = moving('tray', { kind: 'slide', direction: [-1, 0, 0], travel: 400 });
 /** Stowed from x = 100 to 500, 100 to 200 high; it comes out to x = −300. */
 const TRAY = body({ id: 'tray/box', origin: node('tray'), mover: 'tray', min: [100, -100, 100], max: [500, 100, 200] });
 
@@ -88,7 +79,7 @@ describe('the ± of a travel', () => {
       min: [600, -200, 100],
       max: [605, 100, 200],
     });
-    const turning = mover('leaf', { kind: 'turn', point: [600, -200, 150], axis: [0, 0, 1], travelRad: Math.PI / 2 });
+    const turning = moving('leaf', { kind: 'turn', point: [600, -200, 150], axis: [0, 0, 1], travelRad: Math.PI / 2 });
     const post = box('post', [300, -150, 0], [340, -100, 300]);
     const [turned] = travelOf([post], { bodies: [leaf], movers: [turning] }).found;
     expect(turned).toMatchObject({ severity: 'stop', unit: 'deg' });
@@ -174,20 +165,6 @@ describe('the ± of a gap at rest and of two things that pass each other', () =>
 });
 
 describe('the ± of carrying in', () => {
-  const carcass = (id: string): FitOut['carcasses'][number] => ({
-    id: node(id),
-    name: id,
-    pose: {
-      turn: [
-        [1, 0, 0],
-        [0, 1, 0],
-        [0, 0, 1],
-      ],
-      at: [0, 0, 0],
-    },
-    size: [1, 1, 1],
-    massKg: 40,
-  });
   /** A box 600 wide and 500 high, from x = 60, through an opening 700 high and so wide on each side of its middle. */
   const way = (
     half: number,
@@ -212,7 +189,7 @@ describe('the ± of carrying in', () => {
       ...boxes,
     };
     const made = fitOut({
-      carcasses: Object.keys(all).map(carcass),
+      carcasses: Object.keys(all).map(carriedCarcass),
       bodies: Object.entries(all).map(([id, [min, max]]) => body({ id: `${id}/box`, carcass: node(id), min, max })),
     });
     const carry = planCarryIn(

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../../src/base/index.ts';
 import type { Design, Gear } from '../../../src/design/index.ts';
 import type { FitOut } from '../../../src/fitout/index.ts';
-import { body, inspectScene, node, room } from '../fixture.ts';
+import { body, inspectScene, node, openingOf, room } from '../fixture.ts';
 import { moving, sliding } from './vehicle.ts';
 
 /** Across to the viewer's right, deep forward, up: what looks to the rear. */
@@ -97,20 +97,7 @@ export const deviceScene = (postX: number, plateX = 100, deep = 150) => {
       carcasses: [
         { id: node('carcass-1'), name: 'c', pose: { turn: FACING_REAR, at: [plateX, 300, 0] }, size, massKg: 1 },
       ],
-      openings: [
-        {
-          id: node('bay'),
-          carcass: node('carcass-1'),
-          parent: null,
-          depth: 0,
-          content: 'fitted',
-          name: '',
-          from: [0, 0, 0],
-          size,
-          least: [0, 0, 0],
-          mover: null,
-        },
-      ],
+      openings: [openingOf('bay', size)],
       devices: [
         {
           id: 'radio/device',

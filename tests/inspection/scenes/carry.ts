@@ -6,7 +6,8 @@ import { body, catalog, designWith, fitOut, node, rules, spaceOf } from '../fixt
 type Corner = readonly [number, number, number];
 type Boxes = Readonly<Record<string, readonly [Corner, Corner]>>;
 
-const carcass = (id: string): FitOut['carcasses'][number] => ({
+/** A carcass of 40 kg of which only its bodies have a size. */
+export const carriedCarcass = (id: string): FitOut['carcasses'][number] => ({
   id: node(id),
   name: id,
   pose: {
@@ -32,7 +33,7 @@ const carrying = (boxes: Boxes, half: number, high: number, rest: Record<string,
     ...rest,
   });
   const fitout = fitOut({
-    carcasses: Object.keys(boxes).map(carcass),
+    carcasses: Object.keys(boxes).map(carriedCarcass),
     bodies: Object.entries(boxes).map(([id, [min, max]]) => body({ id: `${id}/box`, carcass: node(id), min, max })),
   });
   return { design: designWith({ survey }), space: spaceOf(survey), fitout, catalog, rules };

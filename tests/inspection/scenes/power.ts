@@ -1,4 +1,4 @@
-import { catalog, inspectScene, node, panel, vehicleWith } from '../fixture.ts';
+import { catalog, inspectScene, node, openingOf, panel, vehicleWith } from '../fixture.ts';
 import { FACING_REAR } from './access.ts';
 
 export const device = (id: string, record: string, opening: string | null = 'opening-1') => ({
@@ -52,20 +52,7 @@ export const hotBayScene = (
     },
     fitout: {
       devices: Array.from({ length: radios }, (_, i) => device(`d-${i}`, 'radio-x')),
-      openings: [
-        {
-          id: node('opening-1'),
-          carcass: node('carcass-1'),
-          parent: null,
-          depth: 0,
-          content: 'fitted',
-          name: '',
-          from: [200, 18, 200],
-          size: [wide, 300, high],
-          least: [0, 0, 0],
-          mover: null,
-        },
-      ],
+      openings: [openingOf('opening-1', [wide, 300, high], { from: [200, 18, 200] })],
       carcasses: [
         {
           id: node('carcass-1'),

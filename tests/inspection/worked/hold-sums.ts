@@ -6,21 +6,20 @@ import { type PageSum, pageSum } from './example.ts';
 
 const HELD = held();
 
-/** What the code makes of one link of an anchor of the tests: the load that would use it up (N). */
-const capacityN = (link: string, loadN: { readonly tensionN: number; readonly shearN: number }, rest: object = {}) => {
-  const job = { design: designWith(), space: null, fitout: fitOut(HELD), catalog, rules };
-  const use = anchorUse(job, anchor('one', [0, 0, 0], rest), loadN, null).links.find((own) => own.link === link)?.use;
-  return use === undefined ? Number.NaN : Math.max(loadN.tensionN, loadN.shearN) / use;
-};
-const PULL = { tensionN: 1000, shearN: 0 };
-const ACROSS = { tensionN: 0, shearN: 1000 };
-
-/** The use of one link under a pull and a shear. */
+/** What the code makes of one link of an anchor of the tests under a pull and a shear (N): load over capacity. */
 const useOf = (link: string, tensionN: number, shearN: number, rest: object = {}): number => {
   const job = { design: designWith(), space: null, fitout: fitOut(HELD), catalog, rules };
   const { links } = anchorUse(job, anchor('one', [0, 0, 0], rest), { tensionN, shearN }, null);
   return links.find((own) => own.link === link)?.use ?? Number.NaN;
 };
+
+const [PULL, ACROSS] = [
+  [1000, 0],
+  [0, 1000],
+] as const;
+/** The load along or across that would use up a link (N). */
+const capacityN = (link: string, [tensionN, shearN]: readonly [number, number], rest: object = {}): number =>
+  Math.max(tensionN, shearN) / useOf(link, tensionN, shearN, rest);
 
 const piece = (id: string) => {
   const record = catalog.hardware.get(id);

@@ -1,4 +1,5 @@
 import { boxSurvey, HATCH } from '../../envelope/surveys.ts';
+import { fitted } from '../../fitout/designs.ts';
 import { anchor, catalog, inspectScene, panel } from '../fixture.ts';
 import { bracedPair, FORWARD, PAIR } from '../scenes/braces.ts';
 import { bracketDesign, inspectBracket } from '../scenes/bracket.ts';
@@ -16,6 +17,13 @@ const overTank = ({ from, at, to = 1200 }: { readonly from: number; readonly at:
     survey: boxSurvey({ zones: [zone('tank', 'no-hole', [from, 100, -60], [to, 400, 0])] }),
     fitout: { ...held(), anchors: [anchor('anchor-1', [at, 200, 0])] },
   });
+
+/** A bracket that a breathing set stands in. */
+const CRADLE = fitted('opening-2', {
+  kind: 'apparatus-bracket',
+  bracket: 'cradle-pack-floor',
+  mounting: 'floor',
+});
 
 const ratedN = (id: string): number => catalog.hardware.get(id)?.ratedN ?? Number.NaN;
 const angle = catalog.hardware.get('bracket-angle-60')?.reachMm ?? [];
@@ -176,18 +184,7 @@ export const HOLD = [
       }),
       worked({
         given: { kg: 18 },
-        run: ({ kg }) =>
-          solvedScene(
-            {
-              id: 'opening-2',
-              name: 'opening-2',
-              content: {
-                kind: 'fitted',
-                fitting: { kind: 'apparatus-bracket', bracket: 'cradle-pack-floor', mounting: 'floor' },
-              },
-            },
-            { design: { ...stowed(kg), holdTo: ['road'] } },
-          ),
+        run: ({ kg }) => solvedScene(CRADLE, { design: { ...stowed(kg), holdTo: ['road'] } }),
         words: 'a pack of 18 kg in a bracket, held to the road alone: 18 · 9 · 9.80665 = 1,588.7 of 1,500 N: stop',
         expects: { severity: 'stop', value: '1,588.7', limit: '1,500' },
       }),
@@ -216,18 +213,7 @@ export const HOLD = [
     }),
     worked({
       given: {},
-      run: () =>
-        solvedScene(
-          {
-            id: 'opening-2',
-            name: 'opening-2',
-            content: {
-              kind: 'fitted',
-              fitting: { kind: 'apparatus-bracket', bracket: 'cradle-pack-floor', mounting: 'floor' },
-            },
-          },
-          { design: stowed(4, 'opening-2', [0, 0, 0], { needs: ['bracket'] }) },
-        ),
+      run: () => solvedScene(CRADLE, { design: stowed(4, 'opening-2', [0, 0, 0], { needs: ['bracket'] }) }),
       words: 'in a bracket: nothing',
       expects: { severity: 'nothing' },
     }),

@@ -1,8 +1,8 @@
 import type { Vec3 } from '../../../src/base/index.ts';
 import type { Design, Gear } from '../../../src/design/index.ts';
 import type { FitOut } from '../../../src/fitout/index.ts';
-import { anchor, catalog, inspectScene, node, panel } from '../fixture.ts';
-import { FACING_REAR } from '../scenes/access.ts';
+import { anchor, catalog, inspectScene, node, openingOf, panel } from '../fixture.ts';
+import { held } from '../scenes/hold.ts';
 import { lidScene } from '../scenes/lid.ts';
 import { pieceOf, sliderScene } from '../scenes/sliders.ts';
 import { example, worked } from './example.ts';
@@ -49,27 +49,21 @@ const trayOn = (kg: number, long: number, wide: number) =>
   });
 
 /** A tray in a carcass 600 wide, held by two anchors so far behind its face and two further in. */
-const tippingScene = (kg: number, travel: number, near: number, far: number) =>
-  sliderScene({
+const tippingScene = (kg: number, travel: number, near: number, far: number) => {
+  const { carcasses = [], panels = [] } = held();
+  return sliderScene({
     kg,
     travel,
     size: [700, 500, 200],
     rest: {
-      carcasses: [
-        {
-          id: node('carcass-1'),
-          name: 'bay',
-          pose: { turn: FACING_REAR, at: [0, 300, 0] },
-          size: [600, 1000, 700],
-          massKg: 0,
-        },
-      ],
-      panels: [panel('carcass-1/bottom', 600, 1000, { role: 'bottom' })],
+      carcasses,
+      panels,
       anchors: [near, far].flatMap((x) =>
         [-200, 200].map((y) => anchor(`anchor-${x}-${y}`, [x, y, 0], { gripMm: 17.7 })),
       ),
     },
   });
+};
 
 /** A drawer box so high that runs into a back of 6.4 mm in an opening so high. */
 const thrownForward = (kg: number, boxHigh: number, openingHigh: number) =>
@@ -81,20 +75,7 @@ const thrownForward = (kg: number, boxHigh: number, openingHigh: number) =>
       panels: [
         panel('carcass-1/back', 600, openingHigh, { role: 'back', material: PLY_6.id, thickness: PLY_6.thicknessMm }),
       ],
-      openings: [
-        {
-          id: node('box'),
-          carcass: node('carcass-1'),
-          parent: null,
-          depth: 0,
-          content: 'fitted',
-          name: '',
-          from: [0, 0, 0],
-          size: [600, 550, openingHigh],
-          least: [0, 0, 0],
-          mover: null,
-        },
-      ],
+      openings: [openingOf('box', [600, 550, openingHigh])],
     },
   });
 
