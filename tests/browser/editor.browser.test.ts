@@ -1,13 +1,10 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import type { FileChooser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { emptyDesign, printDesign, readDesign } from '../../src/design/index.ts';
+import { axeFaults } from './axe-faults.ts';
 import { goTo, pickDemo, STEPS } from './editor-hands.ts';
 import { openApp, openStand, type Stand, type WatchedPage } from './harness.ts';
-
-const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
 let stand: Stand;
 beforeAll(async () => {
@@ -251,21 +248,6 @@ describe('the inspection', () => {
 });
 
 describe('everyone can use it', () => {
-  const violations = async (page: Page): Promise<readonly string[]> => {
-    await page.addScriptTag({ path: AXE });
-    const results = await page.evaluate(async () => {
-      const { axe } = window as unknown as {
-        axe: { run: (context: Document, options: object) => Promise<AxeResults> };
-      };
-      return axe.run(document, {
-        runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] },
-      });
-    });
-    return results.violations.flatMap(({ id, nodes }) =>
-      nodes.map((node) => `${id}: ${node.target.join(' ')}: ${node.html.slice(0, 120)}`),
-    );
-  };
-
   for (const theme of ['light', 'dark'] as const)
     test(`no fault that axe knows on any step, ${theme}`, async () => {
       const { page, complaints } = await freshEditor({ bay: theme === 'light' });
@@ -275,7 +257,7 @@ describe('everyone can use it', () => {
       for (const step of STEPS) {
         await goTo(page, step);
         await page.waitForTimeout(300);
-        found.push(...(await violations(page)).map((fault) => `${step}: ${fault}`));
+        found.push(...(await axeFaults(page)).map((fault) => `${step}: ${fault}`));
       }
       expect(found).toEqual([]);
       expect(complaints).toEqual([]);
@@ -287,7 +269,7 @@ describe('everyone can use it', () => {
     for (const name of [/^Designs/, /^Find/, /^Help$/]) {
       await page.getByRole('banner').getByRole('button', { name }).click();
       await page.getByRole('dialog').waitFor();
-      found.push(...(await violations(page)).map((fault) => `${name}: ${fault}`));
+      found.push(...(await axeFaults(page)).map((fault) => `${name}: ${fault}`));
       await page.keyboard.press('Escape');
       await page.getByRole('dialog').waitFor({ state: 'detached' });
     }

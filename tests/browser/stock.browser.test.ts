@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { axeFaults } from './axe-faults.ts';
 import { goTo } from './editor-hands.ts';
 import { openApp, openStand, type Stand, type WatchedPage } from './harness.ts';
 
@@ -20,7 +21,7 @@ const openLayouts = async (): Promise<WatchedPage> => {
   await stockOf(page).waitFor();
   return watched;
 };
-const stockOf = (page: Page) => page.getByRole('region', { name: 'Stock in hand' }).first();
+const stockOf = (page: Page) => page.getByRole('region', { name: 'Stock in hand' });
 const rowsOf = (page: Page) => stockOf(page).locator('tbody tr');
 
 /** As a spreadsheet saves it. */
@@ -40,6 +41,12 @@ describe('the stock in hand of the shop step', () => {
     const field = (name: string) => stockOf(page).getByRole('textbox', { name });
     await field('Length of Rack 3, along the grain').fill('1800 mm');
     await field('Length of Rack 3, along the grain').press('Enter');
+    // The sheets are laid out anew; the pen stays where it is.
+    await page.waitForTimeout(1500);
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('id'))).toBe(
+      await field('Width of Rack 3').getAttribute('id'),
+    );
     await field('Width of Rack 3').fill('900 mm');
     await field('Width of Rack 3').press('Enter');
     await page.getByRole('button', { name: /offcut Rack 3$/ }).waitFor();
@@ -79,6 +86,7 @@ describe('the stock in hand of the shop step', () => {
     const { page, complaints } = await openLayouts();
     await choose(page, 'bad.csv', `${HEAD}A,long,300,1,,birch-ply-18,,yes\nB,800,300,1,free,oak,,yes\n`);
     const refused = page.getByRole('dialog', { name: 'This list cannot be read' });
+    await refused.waitFor();
     expect(await refused.getByRole('listitem').allTextContents()).toEqual([
       "row 2, length: expected a length above zero, as 600, 600 mm or 23 5/8 in, found 'long'.",
       expect.stringMatching(/^row 3, material: expected a material of the catalog .* found 'oak'\.$/),
@@ -91,6 +99,10 @@ describe('the stock in hand of the shop step', () => {
     await choose(page, 'rack.csv', `${HEAD}C,700,400,1,,birch-ply-18,,yes\n`);
     await page.getByRole('dialog', { name: 'Read a list of stock' }).getByRole('button', { name: 'Add to it' }).click();
     await expect.poll(() => rowsOf(page).count()).toBe(3);
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+      expect(await axeFaults(page)).toEqual([]);
+    }
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save what is left…' }).click();
     const saved = readFileSync(await (await download).path(), 'utf8');

@@ -115,6 +115,15 @@ const fillWith = <T>(
   throw new Error('the hostile document does not become readable');
 };
 
+/** Sheets as the catalog has them, and an offcut too small for any part: the layouts stay as they were. */
+const stockRows = (): readonly unknown[] => {
+  const row = { material: 'birch-ply-18', name: 'x', quantity: null, price: null, offcut: false };
+  const sheets = standardCatalog().materials.get(row.material)?.sheets ?? [];
+  const rows = sheets.map(({ lengthMm, widthMm }) => ({ ...row, lengthMm, widthMm }));
+  const scrap = { ...row, lengthMm: 30, widthMm: 30, quantity: 1, offcut: true };
+  return [...rows, scrap].map((each, i) => ({ id: `stock-${i + 1}`, ...each }));
+};
+
 /** Every kind of field that a design may have beside what the demo has. */
 const enriched = (demo: Design): Design => {
   const gear = demo.gear[0]?.id ?? null;
@@ -123,6 +132,7 @@ const enriched = (demo: Design): Design => {
     ...asked,
     customer: 'x',
     notes: 'x',
+    stock: stockRows() as never,
     gear: asked.gear.map((item) => ({ ...item, note: 'x', user: 'x' })),
     houseRules: [{ rule: 'moving-gap', value: 9, who: 'x', why: 'x' } as never],
     accepted: [{ rule: 'reach-high', parts: ['x'], who: 'x', why: 'x', on: 'x' } as never],

@@ -1,5 +1,6 @@
+import { useState } from 'react';
 import { formatLength } from '../../../../../base/index.ts';
-import { boardRemarks, type LayoutJob, sheetsText, stockName } from '../../../../../shop/index.ts';
+import { boardRemarks, type LayoutJob, type SheetLayouts, sheetsText, stockName } from '../../../../../shop/index.ts';
 import { Button, Heading } from '../../../parts/index.ts';
 import { useUnits } from '../../../state/use-units.ts';
 import type { ShopLists } from '../shop-lists.ts';
@@ -27,13 +28,7 @@ const Thumbs = ({ sheets, shown }: ThumbsProps) => {
     <ul className={styles.thumbs} aria-label="Sheets">
       {sheets.map(({ laid, sheet, at }, i) => (
         <li key={`${laid.board.key} ${at}`}>
-          <button
-            type="button"
-            className={styles.thumb}
-            aria-pressed={i === shown}
-            aria-label={`Sheet ${at + 1} of ${laid.board.materialName}${sheet.offcut ? `, ${stockName(sheet)}` : ''}`}
-            onClick={() => showSheet(i)}
-          >
+          <button type="button" className={styles.thumb} aria-pressed={i === shown} onClick={() => showSheet(i)}>
             <svg
               aria-hidden="true"
               width={(THUMB * sheet.length) / longest}
@@ -52,7 +47,7 @@ const Thumbs = ({ sheets, shown }: ThumbsProps) => {
                 />
               ))}
             </svg>
-            <span>{at + 1}</span>
+            <span>sheet {at + 1}</span>
             <small>{laid.board.materialName}</small>
             {sheet.offcut ? <small>{stockName(sheet)}</small> : null}
           </button>
@@ -98,20 +93,28 @@ const Improve = ({ use }: { readonly use: SheetLayoutsInUse }) => (
   </div>
 );
 
-/** Parts on stock sheets with the sequence of cuts. */
+/** The last layouts there were while new ones are made, so that nothing jumps away under the pen. */
+const useLast = (layouts: SheetLayouts | null): SheetLayouts | null => {
+  const [last, setLast] = useState(layouts);
+  if (layouts !== null && layouts !== last) setLast(layouts);
+  return layouts ?? last;
+};
+
+/** Parts on stock sheets with the sequence of cuts, and the stock that they are cut from. */
 export const SheetLayoutsPart = ({ lists }: { readonly lists: ShopLists }) => {
   const units = useUnits();
   const use = useSheetLayouts(lists);
-  if (use.layouts === null) return <p role="status">Laying out the sheets.</p>;
-  const sheets = sheetList(use.layouts);
+  const layouts = useLast(use.layouts);
+  if (layouts === null) return <p role="status">Laying out the sheets.</p>;
+  const sheets = sheetList(layouts);
   const shown = Math.min(use.shown, sheets.length - 1);
   const listed = sheets[shown];
   const parts = new Map(lists.drawings.marks.parts.map((part) => [part.mark, part]));
-  const remarks = use.layouts.boards.flatMap((laid) => boardRemarks(laid, units));
+  const remarks = layouts.boards.flatMap((laid) => boardRemarks(laid, units));
   const size = (mm: number): string => formatLength(mm, units);
   const kerfWords = ({ cut, kerf }: LayoutJob): string => (cut === 'shear' ? 'sheared' : `kerf ${size(kerf)}`);
   return (
-    <section className={styles.layouts} aria-label="Sheet layouts">
+    <section className={styles.layouts} aria-label="Sheet layouts" aria-busy={use.layouts === null}>
       {remarks.map((remark) => (
         <p key={remark} className={styles.remark}>
           {remark}
@@ -130,7 +133,7 @@ export const SheetLayoutsPart = ({ lists }: { readonly lists: ShopLists }) => {
           <Improve use={use} />
         </>
       )}
-      <StockPart layouts={use.layouts} material={listed?.laid.board.material ?? null} />
+      <StockPart layouts={layouts} material={listed?.laid.board.material ?? null} />
       {listed === undefined ? null : <CutTable listed={listed} parts={parts} />}
     </section>
   );

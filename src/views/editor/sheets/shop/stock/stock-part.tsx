@@ -79,7 +79,7 @@ export const StockPart = ({ layouts, material }: StockPartProps) => {
         </p>
       ) : (
         <div className={styles.rows}>
-          <Table label="Stock in hand">
+          <Table label="Sheets and offcuts">
             <thead>
               <tr>
                 <th scope="col">name and material</th>
