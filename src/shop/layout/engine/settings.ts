@@ -7,6 +7,8 @@ export interface SearchSettings {
   readonly removals: number;
   /** Chance that a removal takes the rectangle around, again and again. */
   readonly climb: number;
+  /** Chance that a turn takes out whole sheets instead of pieces. */
+  readonly wholeSheets: number;
   /** Chance that a better place is overlooked. */
   readonly blink: number;
   /** Turns that late acceptance looks back. */
@@ -30,6 +32,7 @@ export interface AnnealingSettings {
 export const SETTINGS: SearchSettings = {
   removals: 6,
   climb: 0.42,
+  wholeSheets: 0.3,
   blink: 0.02,
   memory: 100,
   patience: 5_000,
