@@ -21,20 +21,25 @@ const takeSheets = (forest: CutForest, random: SearchRandom): void => {
 
 /**
  * Takes some pieces out. Mostly each removal picks a placed piece and, with a fixed chance a step, the rectangle around
- * it instead, up to the whole sheet; now and then two whole sheets go at once.
+ * it instead, up to the whole sheet; with chance `wholeSheets` two whole sheets go at once.
  */
-export const ruin = (forest: CutForest, settings: SearchSettings, random: SearchRandom): void => {
-  if (random.next() < settings.wholeSheets) {
+export const ruin = (
+  forest: CutForest,
+  { removals: mean, climb }: Pick<SearchSettings, 'removals' | 'climb'>,
+  wholeSheets: number,
+  random: SearchRandom,
+): void => {
+  if (wholeSheets > 0 && random.next() < wholeSheets) {
     takeSheets(forest, random);
     return;
   }
   const pieces = forest.places.length;
   // Geometric lengths: mostly small repairs, now and then a large one.
-  let removals = 1 + Math.floor(-Math.log(1 - random.next()) * settings.removals);
+  let removals = 1 + Math.floor(-Math.log(1 - random.next()) * mean);
   for (; removals > 0; removals--) {
     let node = forest.places[random.below(pieces)] as CutNode | null;
     if (node === null) continue;
-    while (node.parent !== null && random.next() < settings.climb) node = node.parent;
+    while (node.parent !== null && random.next() < climb) node = node.parent;
     forest.clear(node);
   }
 };

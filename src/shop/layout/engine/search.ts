@@ -20,6 +20,9 @@ const STRICTLY_MORE = 1 + 2 ** -40;
 /** Turns between two looks at the sheets for the pool. */
 const POOL_EVERY = 20;
 
+/** Where more pieces than this share a sheet, two whole sheets are more than one turn can lay anew for the better. */
+const FEW_A_SHEET = 8;
+
 /**
  * Goal-driven ruin and recreate: with the best layout in hand, every turn works under a limit just below its price.
  * What does not fit stays out, and the area left out, then the worth of the rests, decides whether a turn is kept: by
@@ -36,6 +39,8 @@ export class Search {
   private tidiness: Tidiness | null = null;
   private current = 0;
   private idle = 0;
+  /** Chance that a turn takes out whole sheets. */
+  private wholeSheets = 0;
   private readonly settings: SearchSettings;
   private readonly random: SearchRandom;
   private readonly orders: readonly Float64Array[];
@@ -123,6 +128,8 @@ export class Search {
   }
 
   private remember(): void {
+    const few = this.forest.problem.pieces.length <= FEW_A_SHEET * this.best.sheets.length;
+    this.wholeSheets = few ? this.settings.wholeSheets : 0;
     this.current = this.measure();
     this.late.restart(this.current);
     this.annealing.restart();
@@ -191,7 +198,7 @@ export class Search {
     const { forest } = this;
     this.turns++;
     forest.begin();
-    ruin(forest, this.settings, this.random);
+    ruin(forest, this.settings, this.wholeSheets, this.random);
     sortByKey(forest.leftOut, this.pickOrder());
     // The rests are worth less than the smallest piece: more than this left out is taken back, whatever else comes.
     const most = this.highestAccepted();

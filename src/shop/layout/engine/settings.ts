@@ -7,7 +7,7 @@ export interface SearchSettings {
   readonly removals: number;
   /** Chance that a removal takes the rectangle around, again and again. */
   readonly climb: number;
-  /** Chance that a turn takes out whole sheets instead of pieces. */
+  /** Chance that a turn takes out whole sheets instead of pieces, where few pieces share a sheet. */
   readonly wholeSheets: number;
   /** Chance that a better place is overlooked. */
   readonly blink: number;
