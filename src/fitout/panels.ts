@@ -37,7 +37,7 @@ interface Made {
 type BoardWishes = Pick<FittingParts, 'holes' | 'cutouts'>;
 
 /** What is wished for in the boards of a carcass, by board. */
-export type Wishes = (board: PartId) => BoardWishes;
+type Wishes = (board: PartId) => BoardWishes;
 
 /** Sorts the wishes of a carcass by the board that they are for. */
 export const wishesByBoard = ({ holes, cutouts }: BoardWishes): Wishes => {

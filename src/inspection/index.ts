@@ -25,7 +25,7 @@ export { gasSpringFigures, type SpringFigures } from './gas-spring-figures.ts';
 export { inspect, openStops, releaseHolds } from './inspect.ts';
 export type { InspectionInput } from './job.ts';
 export { axleLoads, CASE_IDS, type CaseId, staticStability, type WeighIn, type WeighShare } from './loads/index.ts';
-export { type BayHeat, bayHeats, type Circuit, type PowerPlan, powerPlan } from './power/index.ts';
+export { type BayHeat, type Circuit, type PowerPlan, powerPlan } from './power/index.ts';
 export { type Lift, liftsOf } from './reach/index.ts';
 export { isRuleId, RULE_IDS, type RuleId } from './rule-ids.ts';
 export { type FigureName, missingFigures } from './rules/figures-missing.ts';

@@ -36,7 +36,6 @@ export { cutSequenceCsv, layoutDrawings } from './layout-files.ts';
 export * from './lists/index.ts';
 export * from './marks.ts';
 export * from './masses.ts';
-export { missingLines } from './missing.ts';
 export * from './operations.ts';
 export { orderLines } from './order-lines.ts';
 export * from './packet.ts';

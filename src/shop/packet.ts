@@ -152,16 +152,17 @@ const listFiles = (work: PapersInput, guard: Guard): readonly PacketFile[] => {
   const { design, fitout, drawings, hardware, layouts, price, inspection, catalog } = work;
   const { units } = design;
   const names = nameOfPart(design, fitout);
+  const left = stockLeft(design, layouts, catalog);
   const file = (path: string, kind: PacketFile['kind'], about: string, text: () => string): readonly PacketFile[] =>
     guard.make(path, () => [{ path, kind, about, text: text() }], []);
   return [
     ...file('cut-list.csv', 'list', 'every part to cut, by material', () => cutListCsv(drawings.rows, units)),
     ...file('hardware.csv', 'list', 'what to fetch and buy', () => hardwareCsv(hardware, units)),
     ...file('cut-sequence.csv', 'list', 'every cut of every sheet, in order', () => cutSequenceCsv(layouts, units)),
-    ...(stockLeft(design, layouts, catalog).length === 0
+    ...(left.length === 0
       ? []
       : file('stock-left.csv', 'list', 'sheets and offcuts in hand once this is cut: for the next design', () =>
-          stockLeftCsv(design, layouts, catalog),
+          stockLeftCsv(left, catalog),
         )),
     ...file('router-layers.csv', 'list', 'what each layer of the router files is for', () =>
       layerTableCsv(drawings.marks, heldWords(inspection) !== null),

@@ -187,7 +187,7 @@ describe('what is left once the design is cut', () => {
   });
 
   it('comes back from its file as it was', () => {
-    const read = readDesignStock(stockLeftCsv(design, layouts, catalog), catalog);
+    const read = readDesignStock(stockLeftCsv(stockLeft(design, layouts, catalog), catalog), catalog);
     expect(read).toEqual({ ok: true, value: stockLeft(design, layouts, catalog) });
   });
 });

@@ -69,6 +69,5 @@ const columns = (catalog: Catalog): readonly ListColumn<Row>[] => [
   { title: 'offcut', cell: ({ offcut }) => (offcut ? 'yes' : 'no') },
 ];
 
-/** The same as a file that the next design reads; lengths in millimetres. */
-export const stockLeftCsv = (design: Design, layouts: SheetLayouts, catalog: Catalog): string =>
-  listCsv(columns(catalog), stockLeft(design, layouts, catalog));
+/** What is left as a file that the next design reads; lengths in millimetres. */
+export const stockLeftCsv = (left: readonly Row[], catalog: Catalog): string => listCsv(columns(catalog), left);

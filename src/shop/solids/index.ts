@@ -4,11 +4,10 @@ export {
   isBare,
   type RigidSolids,
   type SolidSources,
-  standingGear,
 } from './build-solids.ts';
 export { type BodyPaint, pushConvex } from './convex-solid.ts';
 export { type Housed, housedParts, NOT_HOUSED } from './housed.ts';
-export { emptyMesh, flatNormal, type LineData, type MeshData, type MeshNumbers, type Numbers } from './mesh-data.ts';
+export { emptyMesh, type LineData, type MeshData, type MeshNumbers, type Numbers } from './mesh-data.ts';
 export { FINISHES, type Finish } from './paints.ts';
 export { pushPanel, type Triangulate } from './panel-solid.ts';
 export { fullLight } from './shade.ts';

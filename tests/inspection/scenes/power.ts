@@ -1,5 +1,6 @@
 import { catalog, inspectScene, node, openingOf, panel, vehicleWith } from '../fixture.ts';
 import { FACING_REAR } from './access.ts';
+import { pieceOf } from './sliders.ts';
 
 export const device = (id: string, record: string, opening: string | null = 'opening-1') => ({
   id,
@@ -65,17 +66,6 @@ export const hotBayScene = (
       panels: [
         panel('opening-1/plate', wide, high, { origin: node('opening-1'), role: 'plate', material: 'aluminium-32' }),
       ],
-      hardware: hardware.map((item) => ({
-        id: 'vent',
-        origin: node('opening-1'),
-        carcass: node('carcass-1'),
-        from: 'hardware',
-        item,
-        name: item,
-        quantity: 1,
-        lengthMm: null,
-        at: null,
-        mover: null,
-      })),
+      hardware: hardware.map((item) => pieceOf('vent', item, { id: 'vent', origin: node('opening-1'), mover: null })),
     },
   });

@@ -7,6 +7,7 @@ export { classNames } from './class-names.ts';
 export { Dialog } from './dialog.tsx';
 export { Dimension } from './dimension.tsx';
 export { DrawingBoard } from './drawing-board.tsx';
+export { FileButton } from './file-button.tsx';
 export { Heading } from './heading.tsx';
 export { Figure, Length, Mass } from './length.tsx';
 export { LengthField } from './length-field.tsx';

@@ -134,7 +134,16 @@ export const SheetLayoutsPart = ({ lists }: { readonly lists: ShopLists }) => {
         </>
       )}
       <StockPart layouts={layouts} material={listed?.laid.board.material ?? null} />
-      {listed === undefined ? null : <CutTable listed={listed} parts={parts} />}
+      {listed === undefined ? null : (
+        <>
+          <Heading
+            level={3}
+            title="Cut sequence"
+            aside={`sheet ${listed.at + 1} of ${listed.laid.board.materialName}`}
+          />
+          <CutTable listed={listed} parts={parts} />
+        </>
+      )}
     </section>
   );
 };

@@ -1,13 +1,12 @@
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { addStock, replaceStock, type StockRow } from '../../../../../design/index.ts';
 import { sayListProblem } from '../../../../../says/index.ts';
 import { readDesignStock } from '../../../../../shop/index.ts';
-import { Button, Dialog } from '../../../parts/index.ts';
+import { Button, Dialog, FileButton } from '../../../parts/index.ts';
 import { useBench } from '../../../state/bench.ts';
 import { useDesk } from '../../../state/use-desk.ts';
 import { useEditorParts } from '../../../state/use-editor.ts';
 import sheet from '../../sheet.module.css';
-import styles from './stock.module.css';
 
 /** A list that was chosen: its rows, or what is wrong with it, a sentence each. */
 type Chosen = { readonly file: string } & (
@@ -77,7 +76,6 @@ const Offered = ({
 
 /** Reads sheets and offcuts from a CSV file; a list with a fault changes nothing. */
 export const ReadList = () => {
-  const input = useRef<HTMLInputElement>(null);
   const { catalog } = useBench();
   const { stock, edit } = useEditorParts((editor) => ({ stock: editor.history.design.stock, edit: editor.edit }));
   const tell = useDesk((desk) => desk.tell);
@@ -100,22 +98,14 @@ export const ReadList = () => {
   };
   return (
     <>
-      <input
-        ref={input}
-        type="file"
-        className={styles.file}
-        tabIndex={-1}
-        aria-label="List of stock"
+      <FileButton
+        label="List of stock"
         accept=".csv,text/csv"
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          event.target.value = '';
-          if (file) void read(file);
-        }}
-      />
-      <Button title={`A CSV file with ${COLUMNS}`} onClick={() => input.current?.click()}>
+        title={`A CSV file with ${COLUMNS}`}
+        onFile={(file) => void read(file)}
+      >
         Read a list…
-      </Button>
+      </FileButton>
       {chosen === null ? null : 'says' in chosen ? (
         <Refused chosen={chosen} onClose={() => setChosen(null)} />
       ) : (

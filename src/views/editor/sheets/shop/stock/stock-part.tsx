@@ -58,6 +58,7 @@ export const StockPart = ({ layouts, material }: StockPartProps) => {
   const cut = new Set(layouts.boards.map(({ board }) => board.material));
   const choices = choicesOf(materials, cut);
   const used = stockUsed(design, layouts, catalog);
+  const left = stockLeft(design, layouts, catalog);
   const first = catalog.materials.get(material ?? choices[0]?.value ?? '') ?? materials[0];
   const add = (what: string, fresh: (now: Design, of: Material) => Omit<StockRow, 'id'>): void => {
     if (first === undefined) return;
@@ -66,7 +67,7 @@ export const StockPart = ({ layouts, material }: StockPartProps) => {
   };
   const saveLeft = (): void => {
     const path = `${fileStem(design.title)}-stock-left.csv`;
-    saveOne({ path, kind: 'list', about: 'stock', text: stockLeftCsv(design, layouts, catalog) });
+    saveOne({ path, kind: 'list', about: 'stock', text: stockLeftCsv(left, catalog) });
     tell(`${path} saved: read it into the next design.`);
   };
   return (
@@ -108,7 +109,7 @@ export const StockPart = ({ layouts, material }: StockPartProps) => {
         <Button onClick={() => add('a sheet size', freshSheet)}>Add a sheet size</Button>
         <ReadList />
         <Button
-          disabled={stockLeft(design, layouts, catalog).length === 0}
+          disabled={left.length === 0}
           title="Rows less what is used, and the offcuts that these layouts leave: for the next design"
           onClick={saveLeft}
         >

@@ -1,17 +1,16 @@
-import { type ChangeEvent, useMemo, useRef, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { formatLengthUnit, type LengthUnits, type Vec3 } from '../../../../../base/index.ts';
 import { houseRules } from '../../../../../catalog/index.ts';
 import { changeSurvey } from '../../../../../design/index.ts';
 import { SCAN_UNITS, type ScanUnit, type Section } from '../../../../../envelope/index.ts';
 import { type ScanInUnit, sayProblem, sayScanCheck } from '../../../../../says/index.ts';
-import { Button, CheckField, ChoiceField, SeverityMark } from '../../../parts/index.ts';
+import { Button, CheckField, ChoiceField, FileButton, SeverityMark } from '../../../parts/index.ts';
 import { useBench } from '../../../state/bench.ts';
 import { useEditor, useEditorParts } from '../../../state/use-editor.ts';
 import { useUnits } from '../../../state/use-units.ts';
 import sheet from '../../sheet.module.css';
 import { useReadings } from '../use-readings.ts';
 import { knownPlaces } from './known-places.ts';
-import styles from './scan.module.css';
 import { ScanCompared } from './scan-compared.tsx';
 import { ScanMarks } from './scan-marks.tsx';
 import { ScanPicture } from './scan-picture.tsx';
@@ -50,30 +49,16 @@ const Facts = ({ scan, units }: { readonly scan: ScanInUnit; readonly units: Len
   );
 };
 
-const LoadButton = ({ longestMm, again }: { readonly longestMm: number; readonly again: boolean }) => {
-  const input = useRef<HTMLInputElement>(null);
-  const onChange = (event: ChangeEvent<HTMLInputElement>): void => {
-    const file = event.target.files?.[0];
-    event.target.value = '';
-    if (file) void loadScan(file, longestMm);
-  };
-  return (
-    <>
-      <input
-        ref={input}
-        type="file"
-        className={styles.file}
-        tabIndex={-1}
-        aria-label="Scan file"
-        accept=".glb,.ply,.stl,.obj"
-        onChange={onChange}
-      />
-      <Button look={again ? 'plain' : 'main'} onClick={() => input.current?.click()}>
-        {again ? 'Another scan…' : 'Load a scan…'}
-      </Button>
-    </>
-  );
-};
+const LoadButton = ({ longestMm, again }: { readonly longestMm: number; readonly again: boolean }) => (
+  <FileButton
+    label="Scan file"
+    accept=".glb,.ply,.stl,.obj"
+    look={again ? 'plain' : 'main'}
+    onFile={(file) => void loadScan(file, longestMm)}
+  >
+    {again ? 'Another scan…' : 'Load a scan…'}
+  </FileButton>
+);
 
 /** The mesh with its unit, its marks and what came of them. */
 interface LoadedPartProps {
